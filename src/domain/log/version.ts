@@ -1,0 +1,28 @@
+import type { Kind, Stored } from './records.ts';
+
+/** JSON with keys in order, so that equal content is equal text whoever wrote it. */
+export const canonical = (value: unknown): string =>
+  JSON.stringify(value, (_key, inner: unknown) =>
+    inner !== null && typeof inner === 'object' && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)))
+      : inner,
+  );
+
+/**
+ * Total order of the versions of one record: rev, then writer, then content. No clock takes part, so two devices that
+ * meet in either order agree on the winner. Negative when `a` is older.
+ */
+export const compareVersions = <K extends Kind>(a: Stored<K>, b: Stored<K>): number =>
+  a.rev - b.rev || order(a.writer, b.writer) || order(canonical(a.body), canonical(b.body));
+
+/** Merging two versions: the later one wins, the other is kept as superseded. Equal versions are one. */
+export const mergeVersions = <K extends Kind>(
+  a: Stored<K>,
+  b: Stored<K>,
+): { readonly winner: Stored<K>; readonly loser: Stored<K> | null } => {
+  const way = compareVersions(a, b);
+  if (way === 0) return { winner: a, loser: null };
+  return way > 0 ? { winner: a, loser: b } : { winner: b, loser: a };
+};
+
+const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

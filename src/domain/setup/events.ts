@@ -1,0 +1,60 @@
+import type { Movement, Procedure } from './procedure.ts';
+import type { Reading } from './reading.ts';
+
+/** Which piece a set-up is for; 'both' is never a run: two pieces threaded in one set-up are two runs, the second carrying all that held. */
+export type Part = 'recess' | 'tenon';
+export type Verdict = 'pass' | 'fail' | 'skip';
+
+/** Names one event inside its run. */
+export interface EventRef {
+  readonly n: number;
+  readonly writer: string;
+}
+
+/** A step that an earlier set-up established and that still holds, with the wall time since when. */
+export interface Carried {
+  readonly key: string;
+  readonly since: number;
+}
+
+export type Happening =
+  | {
+      readonly kind: 'started';
+      readonly boxId: string;
+      readonly part: Part;
+      readonly procedureId: string;
+      readonly procedure: Procedure;
+      readonly inherited: readonly Carried[];
+      readonly fromRun: string | null;
+      /** The piece already carries a groove, so it must be picked up. */
+      readonly groove: boolean;
+    }
+  | { readonly kind: 'ticked'; readonly steps: readonly string[]; readonly verdict: Verdict }
+  | { readonly kind: 'read'; readonly step: string; readonly reading: Reading }
+  | { readonly kind: 'moved'; readonly what: Movement }
+  | { readonly kind: 'paused' }
+  | { readonly kind: 'resumed' }
+  | { readonly kind: 'undone'; readonly target: EventRef }
+  | { readonly kind: 'closed'; readonly how: 'cut' | 'abandoned' };
+
+/** Where and when a tap happened. No clock orders anything: `n` does. */
+export interface Stamp {
+  /** Wall clock, epoch ms. */
+  readonly at: number;
+  /** Monotonic ms since this page load. */
+  readonly mono: number;
+  /** Ms this page has been hidden so far in this page load. */
+  readonly hid: number;
+  /** One id per page load. */
+  readonly session: string;
+}
+
+/** One durable fact of a set-up, keyed [logId, runId, n, writer], added once and never changed. */
+export type SetUpEvent = Stamp & EventRef & { readonly logId: string; readonly runId: string } & Happening;
+
+/** What a newer version of the app may have written: kept, listed, and the run becomes read-only. */
+export type ForeignEvent = Stamp &
+  EventRef & { readonly logId: string; readonly runId: string; readonly kind: string };
+
+export const isKnownKind = (kind: string): kind is Happening['kind'] =>
+  ['started', 'ticked', 'read', 'moved', 'paused', 'resumed', 'undone', 'closed'].includes(kind);

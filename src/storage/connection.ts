@@ -1,0 +1,65 @@
+import { type IDBPDatabase, openDB } from 'idb';
+import { StorageFailure } from './failure.ts';
+import { MIGRATIONS } from './migrations.ts';
+import { DATABASE, VERSION } from './names.ts';
+import type { LidwrightDb } from './schema.ts';
+
+export type Db = IDBPDatabase<LidwrightDb>;
+
+/** An open that has not answered by then is taken for stuck. Phones waking up can take a second or two. */
+const OPEN_LIMIT_MS = 8_000;
+
+let opening: Promise<Db> | undefined;
+
+const open = async (): Promise<Db> => {
+  if (typeof indexedDB === 'undefined') throw new StorageFailure('none');
+  let isBlocked = false;
+  const request = openDB<LidwrightDb>(DATABASE, VERSION, {
+    upgrade: (db, from) => {
+      for (const step of MIGRATIONS) if (step.version > from) step.migrate(db);
+    },
+    blocked: () => {
+      isBlocked = true;
+    },
+    blocking: (_current, _blocked, event) => {
+      // Another tab wants to upgrade: let go at once, or it waits for ever.
+      (event.target as IDBDatabase).close();
+      forget();
+    },
+    terminated: forget,
+  });
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const limit = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new StorageFailure(isBlocked ? 'blocked' : 'lost')), OPEN_LIMIT_MS);
+  });
+  try {
+    return await Promise.race([request, limit]);
+  } catch (error) {
+    // A late success must not leak a connection that blocks others.
+    request.then((db) => db.close()).catch(() => {});
+    throw error;
+  } finally {
+    clearTimeout(timer);
+  }
+};
+
+/** Drop the handle; the next use opens a new one. */
+export const forget = (): void => {
+  opening = undefined;
+};
+
+/** The one connection of this realm. */
+export const connection = (): Promise<Db> => {
+  opening ??= open().catch((error: unknown) => {
+    forget();
+    throw error;
+  });
+  return opening;
+};
+
+/** Close and drop: for workers, which open, work and close. */
+export const disconnect = async (): Promise<void> => {
+  const held = opening;
+  forget();
+  if (held) (await held).close();
+};

@@ -1,0 +1,22 @@
+import { DEVICE_KEYS } from './names.ts';
+import { read, write } from './write.ts';
+
+type DeviceKey = (typeof DEVICE_KEYS)[keyof typeof DEVICE_KEYS];
+
+/** What belongs to this phone and never travels in a backup's records. */
+export const getDevice = async <T>(key: DeviceKey): Promise<T | undefined> =>
+  (await read(['device'], (tx) => tx.objectStore('device').get(key))) as T | undefined;
+
+export const putDevice = (key: DeviceKey, value: unknown): Promise<void> =>
+  write(['device'], async (tx) => {
+    await tx.objectStore('device').put(value, key);
+  });
+
+/** This installation's writer id; made once with the id given. */
+export const ensureWriter = (fresh: string): Promise<string> =>
+  write(['device'], async (tx) => {
+    const store = tx.objectStore('device');
+    const held = (await store.get(DEVICE_KEYS.writer)) as string | undefined;
+    if (held === undefined) await store.put(fresh, DEVICE_KEYS.writer);
+    return held ?? fresh;
+  });

@@ -1,0 +1,40 @@
+import { canonical } from '../domain/log/version.ts';
+import type { ForeignEvent, SetUpEvent } from '../domain/setup/events.ts';
+import { asFailure, StorageFailure } from './failure.ts';
+import { EVENTS_BY_BOX } from './names.ts';
+import { read, write } from './write.ts';
+
+type AnyEvent = SetUpEvent | ForeignEvent;
+
+const runRange = (logId: string, runId: string): IDBKeyRange =>
+  IDBKeyRange.bound([logId, runId], [logId, runId, []]);
+
+/** All events of one run, in fold order (the key order). */
+export const eventsOfRun = (logId: string, runId: string): Promise<AnyEvent[]> =>
+  read(['events'], (tx) => tx.objectStore('events').getAll(runRange(logId, runId)));
+
+/** All events of a log, in key order: runs one after another. */
+export const eventsOfLog = (logId: string): Promise<AnyEvent[]> =>
+  read(['events'], (tx) => tx.objectStore('events').getAll(IDBKeyRange.bound([logId], [logId, []])));
+
+/** The runs of one box. */
+export const runsOfBox = (logId: string, boxId: string): Promise<AnyEvent[]> =>
+  read(['events'], (tx) => tx.objectStore('events').index(EVENTS_BY_BOX).getAll([logId, boxId]));
+
+/**
+ * Adds one event, strictly durable when this resolves. A key already taken by the same event is a retry that had worked;
+ * taken by another it is a double tap or a second tab: StorageFailure 'taken', and the caller reads the run again.
+ */
+export const appendEvent = async (event: SetUpEvent): Promise<void> => {
+  try {
+    await write(['events'], async (tx) => {
+      await tx.objectStore('events').add(event);
+    });
+  } catch (error) {
+    if (asFailure(error).reason !== 'taken') throw error;
+    const there = await read(['events'], (tx) =>
+      tx.objectStore('events').get([event.logId, event.runId, event.n, event.writer]),
+    );
+    if (!there || canonical(there) !== canonical(event)) throw new StorageFailure('taken', { cause: error });
+  }
+};

@@ -1,0 +1,26 @@
+/** Every name in the database. Changing one is a migration. */
+export const DATABASE = 'lidwright';
+export const VERSION = 1;
+
+export const STORES = {
+  records: 'records',
+  superseded: 'superseded',
+  events: 'events',
+  photos: 'photos',
+  thumbnails: 'thumbnails',
+  drafts: 'drafts',
+  device: 'device',
+  imports: 'imports',
+} as const;
+export type StoreName = keyof typeof STORES;
+
+/** Runs of one box: [logId, boxId] on `started` events, the only ones that carry a boxId. */
+export const EVENTS_BY_BOX = 'byBox';
+
+/** Keys of the device store: what belongs to this phone, not to a log. */
+export const DEVICE_KEYS = {
+  writer: 'writer',
+  settings: 'settings',
+  currentLog: 'currentLog',
+  backups: 'backups',
+} as const;

@@ -1,0 +1,114 @@
+import type { Bodies, Kind, Stored } from '../domain/log/records.ts';
+import { mergeVersions } from '../domain/log/version.ts';
+import type { SetUpEvent } from '../domain/setup/events.ts';
+import type { PhotoBytes, Thumbnail } from './schema.ts';
+import { read, type WriteTx, write } from './write.ts';
+
+/** Everything of one kind in a log, tombstones left out, in key order. */
+export const listRecords = async <K extends Kind>(logId: string, kind: K): Promise<Stored<K>[]> => {
+  const found = await read(['records'], (tx) =>
+    tx.objectStore('records').getAll(IDBKeyRange.bound([logId, kind], [logId, kind, []])),
+  );
+  return found.filter((record): record is Stored<K> => record.body !== null);
+};
+
+export const getRecord = async <K extends Kind>(
+  logId: string,
+  kind: K,
+  id: string,
+): Promise<Stored<K> | undefined> =>
+  (await read(['records'], (tx) => tx.objectStore('records').get([logId, kind, id]))) as
+    | Stored<K>
+    | undefined;
+
+/** Who writes, when (for showing), passed in so that this layer has no clock. */
+export interface Author {
+  readonly writer: string;
+  readonly now: number;
+}
+
+/**
+ * Changes one record: `change` gets the newest body (null when there is none or it was deleted) and gives the next, or null
+ * to delete. It runs inside the transaction, on what is really there, so an edit in another tab is never overwritten unseen.
+ * `change` must be pure and quick. Photos given are committed in the same transaction.
+ */
+export const changeRecord = <K extends Kind>(
+  logId: string,
+  kind: K,
+  id: string,
+  author: Author,
+  change: (current: Bodies[K] | null) => Bodies[K] | null,
+  photo?: { readonly full: PhotoBytes; readonly thumbnail: Thumbnail },
+): Promise<Stored<K>> =>
+  write(photo ? ['records', 'photos', 'thumbnails'] : ['records'], async (tx) => {
+    const store = tx.objectStore('records');
+    const current = (await store.get([logId, kind, id])) as Stored<K> | undefined;
+    const next: Stored<K> = {
+      logId,
+      kind,
+      id,
+      rev: (current?.rev ?? 0) + 1,
+      writer: author.writer,
+      savedAt: author.now,
+      body: change(current?.body ?? null),
+    };
+    await store.put(next);
+    if (photo) {
+      await tx.objectStore('photos').put(photo.full);
+      await tx.objectStore('thumbnails').put(photo.thumbnail);
+    }
+    return next;
+  });
+
+/** Takes in a foreign version inside a running transaction: the later one stays, the other goes to superseded. */
+export const mergeRecord = async (
+  tx: WriteTx,
+  incoming: Stored,
+  now: number,
+): Promise<'kept' | 'taken' | 'same'> => {
+  const store = tx.objectStore('records');
+  const current = await store.get([incoming.logId, incoming.kind, incoming.id]);
+  if (!current) {
+    await store.put(incoming);
+    return 'taken';
+  }
+  const { winner, loser } = mergeVersions(current, incoming);
+  if (!loser) return 'same';
+  if (winner === incoming) await store.put(incoming);
+  await tx.objectStore('superseded').put({ ...loser, supersededAt: now });
+  return winner === incoming ? 'taken' : 'kept';
+};
+
+/** How long a superseded version can be brought back. */
+export const SUPERSEDED_KEPT_MS = 30 * 24 * 60 * 60 * 1000;
+
+export const listSuperseded = (logId: string) =>
+  read(['superseded'], (tx) => tx.objectStore('superseded').getAll(wholeLog(logId)));
+
+/** Drops superseded versions older than 30 days. */
+export const sweepSuperseded = (now: number): Promise<void> =>
+  write(['superseded'], async (tx) => {
+    for await (const cursor of tx.objectStore('superseded'))
+      if (cursor.value.supersededAt < now - SUPERSEDED_KEPT_MS) await cursor.delete();
+  });
+
+/** Key range of one log in any store whose key begins with logId. */
+export const wholeLog = (logId: string): IDBKeyRange => IDBKeyRange.bound([logId], [logId, []]);
+
+/** Removes a log and all that belongs to it: one key range a store, one transaction. */
+export const removeLog = (logId: string): Promise<void> =>
+  write(['records', 'superseded', 'events', 'photos', 'thumbnails', 'drafts', 'imports'], async (tx) => {
+    await Promise.all(
+      (['records', 'superseded', 'events', 'photos', 'thumbnails', 'drafts', 'imports'] as const).map(
+        (name) => tx.objectStore(name).delete(wholeLog(logId)),
+      ),
+    );
+  });
+
+/** Puts a whole prepared log (the demo) in place, one transaction. */
+export const addLog = (records: readonly Stored[], events: readonly SetUpEvent[]): Promise<void> =>
+  write(['records', 'events'], async (tx) => {
+    const recordStore = tx.objectStore('records');
+    const eventStore = tx.objectStore('events');
+    await Promise.all([...records.map((r) => recordStore.put(r)), ...events.map((e) => eventStore.put(e))]);
+  });

@@ -1,0 +1,57 @@
+import type { DBSchema } from 'idb';
+import type { Kind, Stored } from '../domain/log/records.ts';
+import type { ForeignEvent, SetUpEvent } from '../domain/setup/events.ts';
+
+/** A photo's upright, metadata-free JPEG. Bytes, not a Blob: some browsers' private mode refuses Blobs. */
+export interface PhotoBytes {
+  readonly logId: string;
+  readonly id: string;
+  readonly type: string;
+  readonly width: number;
+  readonly height: number;
+  readonly bytes: ArrayBuffer;
+  readonly sha256: string;
+}
+
+/** A small picture for lists, in a store of its own so that lists never read large bytes. */
+export interface Thumbnail {
+  readonly logId: string;
+  readonly id: string;
+  readonly type: string;
+  readonly bytes: ArrayBuffer;
+}
+
+/** What was typed into a form and not yet saved. */
+export interface Draft {
+  readonly logId: string;
+  readonly form: string;
+  readonly values: unknown;
+  readonly at: number;
+}
+
+/** A version that lost to a newer one, kept 30 days and restorable. */
+export type Superseded = Stored & { readonly supersededAt: number };
+
+export interface ImportMark {
+  readonly logId: string;
+  readonly id: string;
+  readonly at: number;
+}
+
+export interface LidwrightDb extends DBSchema {
+  records: { key: [logId: string, kind: Kind, id: string]; value: Stored };
+  superseded: {
+    key: [logId: string, kind: Kind, id: string, rev: number, writer: string];
+    value: Superseded;
+  };
+  events: {
+    key: [logId: string, runId: string, n: number, writer: string];
+    value: SetUpEvent | ForeignEvent;
+    indexes: { byBox: [logId: string, boxId: string] };
+  };
+  photos: { key: [logId: string, id: string]; value: PhotoBytes };
+  thumbnails: { key: [logId: string, id: string]; value: Thumbnail };
+  drafts: { key: [logId: string, form: string]; value: Draft };
+  device: { key: string; value: unknown };
+  imports: { key: [logId: string, id: string]; value: ImportMark };
+}
