@@ -1,0 +1,30 @@
+import { Bed, Board, Faceplate, Headstock, Tailstock } from '../kit/lathe-above.tsx';
+import { Banjo, Crank, Jig } from '../kit/jig-above.tsx';
+import { Arrow, Dots, Look } from '../kit/marks.tsx';
+import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
+
+/** The cone nips the jig flat to the board; the handle is off. */
+export default ({ labelled }: StepDrawingProps) => (
+  <Sheet
+    of="cone"
+    labelled={labelled}
+    labels={[
+      [96, 40, 'look'],
+      [210, 66, 'look'],
+      [238, 172],
+    ]}
+  >
+    <Bed />
+    <Headstock />
+    <Faceplate x={71} />
+    <Board x={79} y={18} h={156} />
+    <Banjo x={104} lever={false} />
+    <Jig x={90} />
+    <Tailstock x={198} />
+    <Crank x={200} y={138} arm={22} />
+    <Look>
+      <Arrow from={[252, 76]} to={[206, 76]} />
+    </Look>
+    <Dots at={[[90, 71], [90, 121], [200, 96]]} />
+  </Sheet>
+);

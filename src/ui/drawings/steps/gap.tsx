@@ -1,0 +1,30 @@
+import { Bed, Board, Faceplate, Headstock, Tailstock } from '../kit/lathe-above.tsx';
+import { Banjo, Jig } from '../kit/jig-above.tsx';
+import { Arrow, Dots, Look } from '../kit/marks.tsx';
+import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
+
+/** Cone backed off; a card tried at the corners between board and jig. */
+export default ({ labelled }: StepDrawingProps) => (
+  <Sheet
+    of="gap"
+    labelled={labelled}
+    labels={[
+      [136, 36, 'look'],
+      [256, 70, 'look'],
+      [152, 172, 'look'],
+    ]}
+  >
+    <Bed />
+    <Headstock />
+    <Faceplate x={71} />
+    <Board x={79} y={18} h={156} />
+    <Banjo x={104} lever={false} />
+    <Jig x={90} />
+    <Tailstock x={240} />
+    <path d="M92 70l10-44 24 6-10 40z" fill="var(--sheet)" stroke="var(--blue)" />
+    <Look>
+      <Arrow from={[234, 78]} to={[280, 78]} />
+    </Look>
+    <Dots at={[[91, 71], [91, 121]]} />
+  </Sheet>
+);

@@ -1,0 +1,30 @@
+import { BedSide, HeadstockSide } from '../kit/lathe-side.tsx';
+import { Collet, Cutter } from '../kit/lathe-above.tsx';
+import { Arrow, Dots, Look } from '../kit/marks.tsx';
+import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
+import { Plug, Socket } from '../kit/tools.tsx';
+
+/** Plug out of the wall, spindle empty, cutter on the bed. */
+export default ({ labelled }: StepDrawingProps) => (
+  <Sheet
+    of="isolate"
+    labelled={labelled}
+    labels={[
+      [52, 34, 'look'],
+      [196, 26],
+      [278, 116],
+    ]}
+  >
+    <path d="M124 72C160 72 132 138 156 138" stroke-width="5" />
+    <BedSide bed={152} x1={148} />
+    <HeadstockSide x={156} y={82} w={72} bed={152} />
+    <Collet x={242} y={82} />
+    <Socket x={14} y={72} />
+    <Plug x={88} y={72} />
+    <Cutter x={320} y={136} r={16} shank={30} />
+    <Look>
+      <Arrow from={[40, 46]} to={[78, 46]} />
+    </Look>
+    <Dots at={[[48, 72]]} />
+  </Sheet>
+);

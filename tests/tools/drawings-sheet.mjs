@@ -1,0 +1,38 @@
+// Renders every step drawing by day and by night, with and without labels, at full and at a third of its size:
+//   node tests/tools/drawings-sheet.mjs [folder, /tmp/drawings unless told] [key,key to draw only those]
+// Look at the PNGs: from each drawing alone, its labels hidden, one should be able to name the step.
+import { mkdir } from 'node:fs/promises';
+import { chromium } from 'playwright-core';
+import { createServer } from 'vite';
+
+const [folder = '/tmp/drawings', only] = process.argv.slice(2);
+await mkdir(folder, { recursive: true });
+
+const server = await createServer({
+  server: { port: 5311, strictPort: true, hmr: false },
+  cacheDir: `${folder}/.vite`,
+  optimizeDeps: { entries: ['tests/tools/drawings-sheet/index.html'] },
+  logLevel: 'warn',
+});
+await server.listen();
+const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] });
+
+const sheets = ['day', 'night'].flatMap((look) =>
+  [1, 1 / 3].flatMap((scale) => ['yes', 'no'].map((labels) => ({ look, scale, labels }))),
+);
+try {
+  for (const { look, scale, labels } of sheets) {
+    const page = await browser.newPage({ viewport: { width: Math.round(1540 * scale) + 24, height: 400 } });
+    page.on('pageerror', (error) => console.error(error));
+    const query = new URLSearchParams({ look, labels, scale: String(scale), ...(only && { only }) });
+    await page.goto(`http://localhost:5311/tests/tools/drawings-sheet/index.html?${query}`);
+    await page.locator('body[data-ready]').waitFor();
+    const name = `${look}-${scale === 1 ? 'full' : 'third'}-${labels === 'yes' ? 'labelled' : 'bare'}.png`;
+    await page.screenshot({ path: `${folder}/${name}`, fullPage: true });
+    await page.close();
+    console.log(`${folder}/${name}`);
+  }
+} finally {
+  await browser.close();
+  await server.close();
+}

@@ -1,0 +1,29 @@
+import '@fontsource/atkinson-hyperlegible-next/400.css';
+import '@fontsource/atkinson-hyperlegible-next/700.css';
+import { render } from 'preact';
+import { DRAWING_KEYS } from '../../../src/ui/drawings/drawing-key.ts';
+import { loadStepDrawing } from '../../../src/ui/drawings/step-drawing.tsx';
+
+// ?look=day|night&labels=yes|no&scale=1 or 0.333&names=yes|no&only=key,key
+const query = new URLSearchParams(location.search);
+const only = query.get('only')?.split(',');
+const labelled = query.get('labels') !== 'no';
+const width = 362 * Number(query.get('scale') ?? 1);
+document.documentElement.dataset['look'] = query.get('look') ?? 'day';
+
+const keys = DRAWING_KEYS.filter((key) => !only || only.includes(key));
+const drawings = await Promise.all(keys.map(async (key) => ({ key, Drawing: await loadStepDrawing(key) })));
+
+render(
+  drawings.map(({ key, Drawing }) => (
+    <figure key={key} style={{ width: `${width}px` }}>
+      {query.get('names') === 'yes' && <figcaption>{key}</figcaption>}
+      <div class="paper">
+        <Drawing labelled={labelled} />
+      </div>
+    </figure>
+  )),
+  document.getElementById('sheet') as HTMLElement,
+);
+await document.fonts.ready;
+document.body.dataset['ready'] = 'yes';
