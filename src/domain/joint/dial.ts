@@ -1,0 +1,45 @@
+import { ok, type Result, refuse } from '../result.ts';
+import { type Millimetres, MM_PER_INCH, mm, type Turns, turns } from '../units/brands.ts';
+import { outside } from './bounds.ts';
+
+/** The cross-slide's dial: travel for one turn, and how many marks go round it. */
+export interface Dial {
+  readonly travelPerTurn: Millimetres;
+  readonly marksPerTurn?: number;
+}
+
+/** Where to stop the dial: turns in all, and the same as whole turns and marks to the nearest half mark. */
+export interface DialTarget {
+  readonly turns: Turns;
+  readonly wholeTurns: number;
+  /** Null when the dial's marks are not known. */
+  readonly marks: number | null;
+}
+
+/** Turns of the dial that move the slide by a depth, mm. Exact; marks rounded to a half, the least an eye can set. */
+export const dialTarget = (depth: Millimetres, dial: Dial): Result<DialTarget> => {
+  const { travelPerTurn, marksPerTurn } = dial;
+  const refusal = outside({ depth, travelPerTurn, marksPerTurn });
+  if (refusal) return refuse(refusal);
+  const all = depth / travelPerTurn;
+  if (marksPerTurn === undefined) return ok({ turns: turns(all), wholeTurns: Math.floor(all), marks: null });
+  const marks = Math.round(2 * all * marksPerTurn) / 2;
+  const wholeTurns = Math.floor(marks / marksPerTurn);
+  return ok({ turns: turns(all), wholeTurns, marks: marks - wholeTurns * marksPerTurn });
+};
+
+/** Depth (mm) that a number of dial turns cuts. Exact. */
+export const depthOfTurns = (dialTurns: Turns, dial: Dial): Result<Millimetres> => {
+  const refusal = outside({ dialTurns, travelPerTurn: dial.travelPerTurn });
+  return refusal ? refuse(refusal) : ok(mm(dialTurns * dial.travelPerTurn));
+};
+
+/** The finest step that a dial and a hand can be asked for, mm: 0.05 mm, or 2 thou for who thinks in inches. */
+export const benchStep = { metric: mm(0.05), inch: mm(0.002 * MM_PER_INCH) } as const;
+
+/** A length to the nearest bench step, never less than one step when it is more than nothing. */
+export const toBenchStep = (length: Millimetres, unit: keyof typeof benchStep): Millimetres => {
+  if (!Number.isFinite(length) || length === 0) return mm(0);
+  const step = benchStep[unit];
+  return mm(Math.sign(length) * Math.max(1, Math.round(Math.abs(length) / step)) * step);
+};

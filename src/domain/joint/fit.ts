@@ -1,0 +1,119 @@
+import { ok, type Result, refuse } from '../result.ts';
+import { type Millimetres, mm, type Radians } from '../units/brands.ts';
+import { outside } from './bounds.ts';
+import { fullEngagement } from './engagement.ts';
+import { badForm, flankSlope, SIXTY_DEGREES } from './profile.ts';
+
+/** One threaded piece as measured: the turned diameter (recess: bore, tenon: outside) and what was cut into it. */
+export interface CutPiece {
+  readonly diameter: Millimetres;
+  /** Radial depth from touch-off on that diameter. */
+  readonly depth: Millimetres;
+  readonly tipFlat: Millimetres;
+  /** Widening of the groove per flank by helix interference; none when not given. */
+  readonly flankShift?: Millimetres;
+}
+
+export interface Pair {
+  readonly pitch: Millimetres;
+  readonly recess: CutPiece;
+  readonly tenon: CutPiece;
+  readonly includedAngle?: Radians;
+}
+
+/** How a pair goes together. Negative gaps are interference. */
+export interface Fit {
+  /** Diametral clearance between the flanks: pitch diameter of the recess less that of the tenon. */
+  readonly clearance: Millimetres;
+  /** Free axial play between both flanks. */
+  readonly endPlay: Millimetres;
+  /** Gap square to one flank with the tenon centred. */
+  readonly flankGap: Millimetres;
+  /** Radial gap between the tenon's crest and the recess's root. */
+  readonly tenonCrestGap: Millimetres;
+  /** Radial gap between the recess's crest and the tenon's root. */
+  readonly recessCrestGap: Millimetres;
+  /** Radial overlap of the two crests; zero or less is no thread at all. */
+  readonly engagedHeight: Millimetres;
+  /** The same as a percentage of 0.75 H and of 0.625 H. */
+  readonly percentOf75: number;
+  readonly percentOf62: number;
+  /** What touches first: the least of half the clearance and the two crest gaps. */
+  readonly tightest: 'flank' | 'tenon-crest' | 'recess-crest';
+}
+
+/** Where the sharp V of the groove is half the pitch wide, counted as a diameter; recess grooves go outward, tenon grooves inward. */
+const pitchDiameterOf = (piece: CutPiece, pitch: number, slope: number, outward: boolean): number => {
+  const reach =
+    piece.depth + (piece.tipFlat + 2 * (piece.flankShift ?? 0)) / (2 * slope) - pitch / (4 * slope);
+  return piece.diameter + (outward ? 2 : -2) * reach;
+};
+
+/** Pitch diameter of one threaded piece, mm, helix widening included. Exact for the ideal profile. */
+export const pitchDiameter = (
+  part: 'recess' | 'tenon',
+  piece: CutPiece,
+  pitch: Millimetres,
+  includedAngle?: Radians,
+): Result<Millimetres> => {
+  const { diameter, depth, flankShift } = piece;
+  const refusal =
+    badForm({ pitch, tipFlat: piece.tipFlat, ...(includedAngle === undefined ? {} : { includedAngle }) }) ??
+    outside({ diameter, depth, flankShift });
+  return refusal
+    ? refuse(refusal)
+    : ok(mm(pitchDiameterOf(piece, pitch, flankSlope(includedAngle), part === 'recess')));
+};
+
+/**
+ * Fit of a measured pair. Clearance c = (Dr - Dt) + 2(df + dm) - (P - ff - fm - 2 sf - 2 sm)/tan A; play c tan A.
+ * Readings may be anything real: a pair that cannot go together is an answer, not an error.
+ * Exact for rigid parts on one axis; crest gaps say nothing of a cut beyond the V.
+ */
+export const fitOf = ({ pitch, recess, tenon, includedAngle }: Pair): Result<Fit> => {
+  const refusal = outside({
+    pitch,
+    includedAngle,
+    recess: recess.diameter,
+    recessDepth: recess.depth,
+    recessTipFlat: recess.tipFlat,
+    recessFlankShift: recess.flankShift,
+    tenon: tenon.diameter,
+    tenonDepth: tenon.depth,
+    tenonTipFlat: tenon.tipFlat,
+    tenonFlankShift: tenon.flankShift,
+  });
+  if (refusal) return refuse(refusal);
+  const slope = flankSlope(includedAngle);
+  const clearance = pitchDiameterOf(recess, pitch, slope, true) - pitchDiameterOf(tenon, pitch, slope, false);
+  const tenonCrestGap = recess.diameter / 2 + recess.depth - tenon.diameter / 2;
+  const recessCrestGap = recess.diameter / 2 - tenon.diameter / 2 + tenon.depth;
+  const overlap = (tenon.diameter - recess.diameter) / 2;
+  const least = Math.min(clearance / 2, tenonCrestGap, recessCrestGap);
+  return ok({
+    clearance: mm(clearance),
+    endPlay: mm(clearance * slope),
+    flankGap: mm((clearance / 2) * Math.sin((includedAngle ?? SIXTY_DEGREES) / 2)),
+    tenonCrestGap: mm(tenonCrestGap),
+    recessCrestGap: mm(recessCrestGap),
+    engagedHeight: mm(overlap),
+    percentOf75: (100 * overlap) / fullEngagement(pitch, '0.75H', slope),
+    percentOf62: (100 * overlap) / fullEngagement(pitch, '0.625H', slope),
+    tightest: least === clearance / 2 ? 'flank' : least === tenonCrestGap ? 'tenon-crest' : 'recess-crest',
+  });
+};
+
+/**
+ * The tenon diameter (mm) that gives a wanted diametral clearance to pieces cut to depths of their own: the inverse of `fitOf`. Exact;
+ * says nothing of the crests, so ask `fitOf` about the answer.
+ */
+export const tenonForClearance = (
+  pair: Omit<Pair, 'tenon'> & { readonly tenon: Omit<CutPiece, 'diameter'> },
+  clearance: Millimetres,
+): Result<Millimetres> => {
+  const refusal = outside({ clearance });
+  if (refusal) return refuse(refusal);
+  const { diameter } = pair.recess;
+  const flush = fitOf({ ...pair, tenon: { ...pair.tenon, diameter } });
+  return flush.ok ? ok(mm(diameter + flush.value.clearance - clearance)) : flush;
+};

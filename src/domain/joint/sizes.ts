@@ -1,0 +1,157 @@
+import { ok, type Refusal, type Result, refuse } from '../result.ts';
+import { type Millimetres, mm } from '../units/brands.ts';
+import { outside } from './bounds.ts';
+import { type EngagementOf, fullEngagement } from './engagement.ts';
+import { badForm, crestFromDepth, depthFromCrest, flankSlope, SIXTY_DEGREES, type VForm } from './profile.ts';
+
+/** What a joint is sized from, besides its depth: the turned recess and the wanted diametral clearance. */
+export interface Wanted {
+  readonly recess: Millimetres;
+  readonly clearance: Millimetres;
+}
+
+/** A joint with both pieces cut to the same depth. */
+export interface JointSizes {
+  readonly tenon: Millimetres;
+  /** Tenon less recess, the figure a turner remembers. */
+  readonly allowance: Millimetres;
+  readonly depth: Millimetres;
+  readonly crestFlat: Millimetres;
+  readonly engagedHeight: Millimetres;
+  readonly percentOf75: number;
+  readonly percentOf62: number;
+  /** Radial gap left between crest and root, the same for both pieces. */
+  readonly crestGap: Millimetres;
+  readonly endPlay: Millimetres;
+  readonly flankLength: Millimetres;
+}
+
+/** Everything that follows once the crest flat is settled; refuses crests that would cross roots, and threads that would not touch. */
+const sizesFromCrest = (form: VForm, wanted: Wanted, crestFlat: number): Result<JointSizes> => {
+  const slope = flankSlope(form.includedAngle);
+  const depth = depthFromCrest(form, mm(crestFlat));
+  if (!depth.ok) return depth;
+  const { recess, clearance } = wanted;
+  const height = (form.pitch - 2 * crestFlat) / (2 * slope) - clearance / 2;
+  const crestGap = depth.value - height;
+  const conflict =
+    crossing(form, clearance, crestFlat, crestGap) ?? apart(form, clearance, crestFlat, height);
+  if (conflict) return refuse(conflict);
+  const allowance = 2 * height;
+  return ok({
+    tenon: mm(recess + allowance),
+    allowance: mm(allowance),
+    depth: depth.value,
+    crestFlat: mm(crestFlat),
+    engagedHeight: mm(height),
+    percentOf75: (100 * height) / fullEngagement(form.pitch, '0.75H', slope),
+    percentOf62: (100 * height) / fullEngagement(form.pitch, '0.625H', slope),
+    crestGap: mm(crestGap),
+    endPlay: mm(clearance * slope),
+    flankLength: mm(height / Math.cos((form.includedAngle ?? SIXTY_DEGREES) / 2)),
+  });
+};
+
+/** Room for rounding when a gap is meant to be exactly nothing, mm. */
+const NOTHING = 1e-9;
+
+const crossing = (form: VForm, clearance: number, crest: number, gap: number): Refusal | undefined =>
+  gap >= -NOTHING
+    ? undefined
+    : {
+        problem: 'conflict',
+        field: 'crestFlat',
+        other: 'tipFlat',
+        given: crest,
+        otherGiven: form.tipFlat,
+        nearest: Math.max(0, form.tipFlat - clearance * flankSlope(form.includedAngle)),
+        quantity: 'length',
+      };
+
+const apart = (form: VForm, clearance: number, crest: number, height: number): Refusal | undefined =>
+  height > 0
+    ? undefined
+    : {
+        problem: 'conflict',
+        field: 'clearance',
+        other: 'crestFlat',
+        given: clearance,
+        otherGiven: crest,
+        nearest: Math.max(0, (form.pitch - 2 * crest) / flankSlope(form.includedAngle)),
+        quantity: 'length',
+      };
+
+const badWanted = (form: VForm, { recess, clearance }: Wanted): Refusal | undefined =>
+  badForm(form) ?? outside({ recess, wantedClearance: clearance });
+
+/**
+ * Sizes from the crest flat k (mm) that both pieces shall keep: tenon = recess + (P - 2k)/tan A - c. Exact.
+ * Crests and roots clear when k >= f - c tan A.
+ */
+export const tenonFromCrest = (form: VForm, wanted: Wanted, crestFlat: Millimetres): Result<JointSizes> => {
+  const refusal = badWanted(form, wanted) ?? outside({ crestFlat });
+  return refusal ? refuse(refusal) : sizesFromCrest(form, wanted, crestFlat);
+};
+
+/**
+ * Sizes from the turner's own depth of cut (mm radial, the same for both pieces): "my dial goes to 1 1/2 turns", so
+ * this is the tenon that suits it. Exact. A depth beyond the V is a conflict of depth and pitch.
+ */
+export const tenonFromDepth = (form: VForm, wanted: Wanted, depth: Millimetres): Result<JointSizes> => {
+  const refusal = badWanted(form, wanted);
+  if (refusal) return refuse(refusal);
+  const crest = crestFromDepth(form, depth);
+  if (!crest.ok) return crest;
+  const sizes = sizesFromCrest(form, wanted, crest.value);
+  return sizes.ok ? sizes : refuse(aboutDepth(form, wanted, depth, sizes.error));
+};
+
+/** A conflict found in terms of the crest flat, told in terms of the depth that was asked for. */
+const aboutDepth = (form: VForm, { clearance }: Wanted, depth: number, found: Refusal): Refusal => {
+  if (found.problem !== 'conflict' || depth < 0) return found;
+  const slope = flankSlope(form.includedAngle);
+  const crossed = found.field === 'crestFlat';
+  return {
+    problem: 'conflict',
+    field: 'depth',
+    other: crossed ? 'tipFlat' : 'clearance',
+    given: depth,
+    otherGiven: crossed ? form.tipFlat : clearance,
+    nearest: crossed
+      ? (form.pitch - 2 * form.tipFlat + clearance * slope) / (2 * slope)
+      : (form.pitch / 2 - form.tipFlat + (clearance * slope) / 2) / (2 * slope),
+    quantity: 'length',
+  };
+};
+
+/**
+ * Sizes from a wanted engagement (percent of the named height): tenon = recess + 2 he, k = (P - (2 he + c) tan A)/2. Exact.
+ * The greatest engagement whose crests still clear is he = (P - 2f)/(2 tan A) + c/2 (and never beyond k = 0).
+ */
+export const tenonFromEngagement = (
+  form: VForm,
+  wanted: Wanted,
+  percent: number,
+  of: EngagementOf,
+): Result<JointSizes> => {
+  const refusal = badWanted(form, wanted) ?? outside({ engagement: percent });
+  if (refusal) return refuse(refusal);
+  const slope = flankSlope(form.includedAngle);
+  const full = fullEngagement(form.pitch, of, slope);
+  const { clearance } = wanted;
+  const leastCrest = Math.max(0, form.tipFlat - clearance * slope);
+  const highest = (form.pitch - 2 * leastCrest) / (2 * slope) - clearance / 2;
+  const height = (percent / 100) * full;
+  const crest = (form.pitch - slope * (2 * height + clearance)) / 2;
+  if (height > highest + NOTHING || height <= 0 || crest + form.tipFlat > form.pitch)
+    return refuse({
+      problem: 'conflict',
+      field: 'engagement',
+      other: height > highest ? 'tipFlat' : 'clearance',
+      given: percent,
+      otherGiven: height > highest ? form.tipFlat : clearance,
+      nearest: height > highest && highest > 0 ? (100 * highest) / full : null,
+      quantity: 'percent',
+    });
+  return sizesFromCrest(form, wanted, Math.max(0, crest));
+};
