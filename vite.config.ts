@@ -1,13 +1,110 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, resolve, sep } from 'node:path';
 import preact from '@preact/preset-vite';
-import { defineConfig } from 'vite';
+import { build, type Plugin } from 'vite';
+import { defineConfig } from 'vitest/config';
+
+const root = import.meta.dirname;
+const target = ['chrome111', 'firefox115', 'safari16.4'];
+
+/** Nothing but our own files, no inline script or style. tests/tools/serve.mjs sends the same as a header, for workers. */
+const POLICY = {
+  'default-src': "'none'",
+  'script-src': "'self'",
+  'style-src': "'self'",
+  'img-src': "'self' blob:",
+  'font-src': "'self'",
+  'connect-src': "'self'",
+  'worker-src': "'self'",
+  'manifest-src': "'self'",
+  'base-uri': "'none'",
+  'form-action': "'none'",
+};
+
+/** At build only: the development server injects scripts of its own. */
+const contentSecurityPolicy = (): Plugin => ({
+  name: 'content-security-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: {
+        'http-equiv': 'Content-Security-Policy',
+        content: Object.entries(POLICY)
+          .map((rule) => rule.join(' '))
+          .join('; '),
+      },
+      injectTo: 'head-prepend',
+    },
+  ],
+});
+
+/** Fetched by the system when the app is installed, never by a page. */
+const isForInstallerOnly = (url: string): boolean => /\.png$/.test(url);
+
+/** Vite puts the hash of these into their names, so the copy the page has just loaded will do. */
+const isNamedByHash = (url: string): boolean => url.startsWith('assets/');
+
+const hash = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex').slice(0, 16);
+
+const filesIn = (dir: string): string[] =>
+  readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+
+/** Builds src/sw/sw.ts to sw.js beside index.html, with the list of what the first build wrote. */
+const serviceWorker = (): Plugin => {
+  let outDir = '';
+  return {
+    name: 'service-worker',
+    apply: 'build',
+    configResolved: (config) => {
+      outDir = resolve(config.root, config.build.outDir);
+    },
+    writeBundle: {
+      sequential: true,
+      order: 'post',
+      async handler() {
+        const precached = filesIn(outDir)
+          .map((file) => ({ file, url: relative(outDir, file).split(sep).join('/') }))
+          .filter(({ url }) => !isForInstallerOnly(url) && url !== 'sw.js')
+          .sort((a, b) => (a.url < b.url ? -1 : 1))
+          .map(({ file, url }) => ({ url, revision: isNamedByHash(url) ? null : hash(readFileSync(file)) }));
+        await build({
+          configFile: false,
+          root,
+          logLevel: 'warn',
+          publicDir: false,
+          define: { __PRECACHED__: JSON.stringify(precached), 'process.env.NODE_ENV': '"production"' },
+          build: {
+            target,
+            outDir,
+            emptyOutDir: false,
+            rollupOptions: {
+              input: join(root, 'src/sw/sw.ts'),
+              output: { format: 'iife', entryFileNames: 'sw.js' },
+            },
+          },
+        });
+      },
+    },
+  };
+};
 
 export default defineConfig({
   base: './',
-  plugins: [preact()],
+  plugins: [preact(), contentSecurityPolicy(), serviceWorker()],
   build: {
-    target: ['chrome111', 'firefox115', 'safari16.4'],
+    target,
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rollupOptions: { input: [join(root, 'index.html'), join(root, 'rescue.html')] },
   },
   worker: { format: 'es' },
+  test: {
+    environment: 'node',
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/browser/**', 'tests/faults/**', 'node_modules/**'],
+  },
 });

@@ -1,0 +1,36 @@
+import type { Day } from '../domain/log/records.ts';
+import type { Stamp } from '../domain/setup/events.ts';
+import { newId } from './ids.ts';
+
+const session = newId();
+let hiddenBefore = 0;
+let hiddenSince: number | null = null;
+
+const followVisibility = (): void => {
+  const now = performance.now();
+  if (document.visibilityState === 'hidden') hiddenSince ??= now;
+  else if (hiddenSince !== null) {
+    hiddenBefore += now - hiddenSince;
+    hiddenSince = null;
+  }
+};
+followVisibility();
+document.addEventListener('visibilitychange', followVisibility);
+
+/** Where and when this tap happens. */
+export const stamp = (): Stamp => {
+  const mono = performance.now();
+  return {
+    at: Date.now(),
+    mono: Math.round(mono),
+    hid: Math.round(hiddenBefore + (hiddenSince === null ? 0 : mono - hiddenSince)),
+    session,
+  };
+};
+
+/** The calendar day here, not in Greenwich. */
+export const today = (): Day => {
+  const now = new Date();
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+};

@@ -1,0 +1,60 @@
+import type { Workbox } from 'workbox-window';
+import { countAsOpen, whenAlone } from './busy.ts';
+
+/** `absent`: no service worker here (plain http or private mode), so no offline start. */
+export type Offline = 'ready' | 'absent' | 'failed';
+
+export interface Updates {
+  readonly offline: Offline;
+  /** Looks again whether a waiting version may be offered; call it when a set-up or form is left. */
+  readonly look: () => Promise<void>;
+  /** Takes the waiting version and reloads, if still nothing can be lost; else answers false. */
+  readonly take: () => Promise<boolean>;
+}
+
+const HOUR_MS = 60 * 60 * 1000;
+
+const NONE: Omit<Updates, 'offline'> = { look: async () => {}, take: async () => false };
+
+/**
+ * Registers the service worker and watches for a new version. `onOffer(true)` when one waits, no page is busy and this is
+ * the only page; `onOffer(false)` when that is over. Otherwise the new version takes over by itself once every page has
+ * been closed. Call it after the first load.
+ */
+export const followUpdates = async (onOffer: (offered: boolean) => void): Promise<Updates> => {
+  countAsOpen();
+  if (!('serviceWorker' in navigator)) return { offline: 'absent', ...NONE };
+  const { Workbox } = await import('workbox-window');
+  const worker = new Workbox('./sw.js');
+  let registration: ServiceWorkerRegistration | undefined;
+
+  const look = async (): Promise<void> =>
+    onOffer(registration?.waiting != null && (await whenAlone(() => {})));
+  worker.addEventListener('waiting', look);
+  try {
+    registration = await worker.register({ immediate: true });
+  } catch {
+    return { offline: 'failed', ...NONE };
+  }
+
+  let asked = Date.now();
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState !== 'visible') return;
+    look();
+    if (Date.now() - asked < HOUR_MS) return;
+    asked = Date.now();
+    // Without a network this fails, and the next hour will do.
+    registration?.update().catch(() => {});
+  });
+  await look();
+  return { offline: 'ready', look, take: () => whenAlone(() => takeOver(worker)) };
+};
+
+const takeOver = (worker: Workbox): Promise<void> =>
+  new Promise((resolve) => {
+    worker.addEventListener('controlling', () => {
+      resolve();
+      location.reload();
+    });
+    worker.messageSkipWaiting();
+  });
