@@ -1,7 +1,7 @@
 import './drawings.css';
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { DrawingKey } from './drawing-key.ts';
+import { type DrawingKey, isDrawingKey } from './drawing-key.ts';
 import type { StepDrawingProps } from './kit/sheet.tsx';
 
 type Drawing = ComponentType<StepDrawingProps>;
@@ -32,10 +32,14 @@ const STEPS: Readonly<Record<DrawingKey, () => Promise<{ default: Drawing }>>> =
 
 export const loadStepDrawing = async (key: DrawingKey): Promise<Drawing> => (await STEPS[key]()).default;
 
-/** The drawing of a step; an empty sheet of the same size until it is there, and if it cannot be had. */
-export const StepDrawing = ({ of, labelled = true }: StepDrawingProps & { of: DrawingKey }) => {
-  const [shown, show] = useState<{ key: DrawingKey; Drawing: Drawing } | null>(null);
+/**
+ * The drawing that a step of a procedure names; an empty sheet of the same size until it is there, if it cannot be had,
+ * and for a step of the turner's own that has none.
+ */
+export const StepDrawing = ({ of, labelled }: StepDrawingProps & { of: string | null }) => {
+  const [shown, show] = useState<{ key: string; Drawing: Drawing } | null>(null);
   useEffect(() => {
+    if (of === null || !isDrawingKey(of)) return;
     let wanted = true;
     loadStepDrawing(of).then(
       (Drawing) => wanted && show({ key: of, Drawing }),
@@ -45,6 +49,6 @@ export const StepDrawing = ({ of, labelled = true }: StepDrawingProps & { of: Dr
       wanted = false;
     };
   }, [of]);
-  if (shown?.key !== of) return <svg class="drawing" viewBox="0 0 362 186" aria-hidden="true" />;
+  if (!shown || shown.key !== of) return <svg class="drawing" viewBox="0 0 362 186" aria-hidden="true" />;
   return <shown.Drawing labelled={labelled} />;
 };

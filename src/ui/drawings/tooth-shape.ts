@@ -40,9 +40,7 @@ const through =
   (left: number, base: number, width: number) =>
   (...points: readonly (readonly [u: number, v: number])[]): string =>
     points
-      .map(
-        ([u, v], i) => `${i ? 'L' : 'M'}${round(left + u * width)} ${round(base - v * RISE * width)}`,
-      )
+      .map(([u, v], i) => `${i ? 'L' : 'M'}${round(left + u * width)} ${round(base - v * RISE * width)}`)
       .join('');
 
 /** The tooth of one step: `width` is its pitch, `left` and `base` its root on the left, both in px. */

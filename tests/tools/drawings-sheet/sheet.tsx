@@ -9,7 +9,7 @@ const query = new URLSearchParams(location.search);
 const only = query.get('only')?.split(',');
 const labelled = query.get('labels') !== 'no';
 const width = 362 * Number(query.get('scale') ?? 1);
-document.documentElement.dataset['look'] = query.get('look') ?? 'day';
+document.documentElement.dataset.look = query.get('look') ?? 'day';
 
 const keys = DRAWING_KEYS.filter((key) => !only || only.includes(key));
 const drawings = await Promise.all(keys.map(async (key) => ({ key, Drawing: await loadStepDrawing(key) })));
@@ -26,4 +26,4 @@ render(
   document.getElementById('sheet') as HTMLElement,
 );
 await document.fonts.ready;
-document.body.dataset['ready'] = 'yes';
+document.body.dataset.ready = 'yes';

@@ -32,7 +32,10 @@ export const Nose = ({ x, y = 96 }: { x: number; y?: number }) => (
   <g fill="var(--sheet)">
     <path d={`M${x - 26} ${y - 11}h20v22h-20z`} />
     <path d={`M${x - 6} ${y - 18}h6v36h-6z`} />
-    <path d={`M${x - 24} ${y + 11}l4-22M${x - 18} ${y + 11}l4-22M${x - 12} ${y + 11}l4-22`} stroke-width="1.3" />
+    <path
+      d={`M${x - 24} ${y + 11}l4-22M${x - 18} ${y + 11}l4-22M${x - 12} ${y + 11}l4-22`}
+      stroke-width="1.3"
+    />
   </g>
 );
 
@@ -81,9 +84,21 @@ export const Work = ({
 );
 
 /** The banjo across the bed; `x` is its left side, which goes to the square. The lever stands at the front. */
-export const Banjo = ({ x, y = 96, w = 34, lever = true }: { x: number; y?: number; w?: number; lever?: boolean }) => (
+export const Banjo = ({
+  x,
+  y = 96,
+  w = 34,
+  lever = true,
+}: {
+  x: number;
+  y?: number;
+  w?: number;
+  lever?: boolean;
+}) => (
   <g fill="var(--ground)">
-    <path d={`M${x} ${y - 40}a8 8 0 0 1 8-8h${w - 16}a8 8 0 0 1 8 8v104a8 8 0 0 1-8 8h-${w - 16}a8 8 0 0 1-8-8z`} />
+    <path
+      d={`M${x} ${y - 40}a8 8 0 0 1 8-8h${w - 16}a8 8 0 0 1 8 8v104a8 8 0 0 1-8 8h-${w - 16}a8 8 0 0 1-8-8z`}
+    />
     {lever && (
       <g>
         <path d={`M${x + w / 2} ${y + 58}h44`} stroke-width="5" />

@@ -28,16 +28,27 @@ export const HeadstockSide = ({
 /** Banjo on the bed with its boss; `x` is the centre of the post. The post's foot shows through, dashed. */
 export const BanjoSide = ({ x, bed = 150 }: { x: number; bed?: number }) => (
   <g>
+    <path d={`M${x - 62} ${bed}v-16h34v-38h56v38h34v16z`} fill="var(--ground)" />
     <path
-      d={`M${x - 62} ${bed}v-16h34v-38h56v38h34v16z`}
-      fill="var(--ground)"
+      d={`M${x - 12} ${bed - 54}v40M${x + 12} ${bed - 54}v40M${x - 12} ${bed - 14}h24`}
+      stroke="var(--line)"
+      stroke-dasharray="5 4"
     />
-    <path d={`M${x - 12} ${bed - 54}v40M${x + 12} ${bed - 54}v40M${x - 12} ${bed - 14}h24`} stroke="var(--line)" stroke-dasharray="5 4" />
   </g>
 );
 
 /** The lock: a lever out of the boss with its ball. */
-export const LockLever = ({ x, y, dx = 40, dy = -18 }: { x: number; y: number; dx?: number; dy?: number }) => (
+export const LockLever = ({
+  x,
+  y,
+  dx = 40,
+  dy = -18,
+}: {
+  x: number;
+  y: number;
+  dx?: number;
+  dy?: number;
+}) => (
   <g>
     <path d={`M${x} ${y}h8`} stroke-width="9" />
     <path d={`M${x + 8} ${y}l${dx} ${dy}`} stroke-width="5" />
@@ -50,7 +61,10 @@ export const JigSide = ({ x, y = 40, foot }: { x: number; y?: number; foot: numb
   <g fill="var(--sheet)">
     <path d={`M${x - 12} ${y + 22}h24V${foot}h-24z`} />
     <path d={`M${x + 48} ${y - 8}h58v16h-58z`} />
-    <path d={`M${x + 52} ${y + 8}l4-16M${x + 60} ${y + 8}l4-16M${x + 68} ${y + 8}l4-16M${x + 76} ${y + 8}l4-16M${x + 84} ${y + 8}l4-16M${x + 92} ${y + 8}l4-16`} stroke-width="1.3" />
+    <path
+      d={`M${x + 52} ${y + 8}l4-16M${x + 60} ${y + 8}l4-16M${x + 68} ${y + 8}l4-16M${x + 76} ${y + 8}l4-16M${x + 84} ${y + 8}l4-16M${x + 92} ${y + 8}l4-16`}
+      stroke-width="1.3"
+    />
     <path d={`M${x - 48} ${y - 24}h96v48h-96z`} />
     <path d={`M${x - 48} ${y + 12}h96`} stroke="var(--line)" />
   </g>

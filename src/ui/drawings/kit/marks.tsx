@@ -36,9 +36,7 @@ export const Arrow = ({
   both?: boolean;
 }) => {
   const deg = (Math.atan2(y2 - y1, x2 - x1) * 180) / Math.PI;
-  return (
-    <path d={`M${x1} ${y1}L${x2} ${y2}${barb(x2, y2, deg)}${both ? barb(x1, y1, deg + 180) : ''}`} />
-  );
+  return <path d={`M${x1} ${y1}L${x2} ${y2}${barb(x2, y2, deg)}${both ? barb(x1, y1, deg + 180) : ''}`} />;
 };
 
 /** Part of a turn about x, y, from one bearing to another in degrees clockwise from the right; `ry` flattens it. */

@@ -5,7 +5,7 @@ import type { DrawingKey } from '../drawing-key.ts';
 
 export interface StepDrawingProps {
   /** Words inside the drawing; off where it is shown too small to read them. */
-  readonly labelled?: boolean;
+  readonly labelled?: boolean | undefined;
 }
 
 /** Where a label stands: its baseline, 'look' for what to look at, and how it is set from x. */

@@ -1,12 +1,25 @@
 /** What lies by the lathe. */
 
 /** A try square: stock along the bed's front edge, blade up. `x` is the edge of the blade that measures, on its right. */
-export const Square = ({ x, y, blade = 130, stock = 110 }: { x: number; y: number; blade?: number; stock?: number }) => (
+export const Square = ({
+  x,
+  y,
+  blade = 130,
+  stock = 110,
+}: {
+  x: number;
+  y: number;
+  blade?: number;
+  stock?: number;
+}) => (
   <g>
     <path d={`M${x - 15} ${y - blade}h15V${y + 2}h-15z`} fill="var(--sheet)" />
     <path d={ticks(x, y - blade, blade - 10)} stroke-width="1.2" />
     <path d={`M${x - stock} ${y}h${stock}v16h-${stock}z`} fill="var(--wood)" />
-    <path d={`M${x - stock + 8} ${y + 5}h${stock - 18}M${x - stock + 8} ${y + 11}h${stock - 18}`} stroke-width="1" />
+    <path
+      d={`M${x - stock + 8} ${y + 5}h${stock - 18}M${x - stock + 8} ${y + 11}h${stock - 18}`}
+      stroke-width="1"
+    />
   </g>
 );
 
@@ -33,11 +46,19 @@ export const Socket = ({ x, y }: { x: number; y: number }) => (
   </g>
 );
 
-/** A chuck key. `x`, `y` is the middle of its T. */
+/** A chuck key: its T at 0, 0, its square end below. */
 export const Key = ({ at }: { at: string }) => (
+  <g transform={at} fill="var(--sheet)">
+    <path d="M-5 0h10v30h-10z" />
+    <path d="M-4 30h8v10h-8z" fill="var(--ink)" />
+    <path d="M-22-6h44a5 5 0 0 1 0 10h-44a5 5 0 0 1 0-10z" />
+  </g>
+);
+
+/** The pin that locks the spindle, with its ring. */
+export const Pin = ({ at }: { at: string }) => (
   <g transform={at}>
-    <path d="M0 0v30" stroke-width="6" stroke-linecap="butt" />
-    <path d="M-20 0h40" stroke-width="7" />
-    <path d="M0 28v8" stroke-width="9" stroke-linecap="butt" />
+    <circle cy="-6" r="8" />
+    <path d="M-4 2h8v30l-4 5l-4-5z" fill="var(--sheet)" />
   </g>
 );

@@ -29,6 +29,11 @@ export default ({ labelled }: StepDrawingProps) => (
     <Look>
       <Arrow from={[330, 134]} to={[232, 134]} />
     </Look>
-    <Dots at={[[187, 54], [187, 140]]} />
+    <Dots
+      at={[
+        [187, 54],
+        [187, 140],
+      ]}
+    />
   </Sheet>
 );

@@ -8,22 +8,33 @@ export default ({ labelled }: StepDrawingProps) => (
     of="bar-lock"
     labelled={labelled}
     labels={[
-      [150, 84, 'look', 'end'],
-      [300, 92, 'look'],
-      [108, 24],
+      [182, 92, 'look', 'end'],
+      [358, 132, 'look', 'end'],
+      [92, 22],
     ]}
   >
     <BedSide />
-    <HeadstockSide y={40} w={56} />
-    <path d="M78 36h80v8h-80z" fill="var(--sheet)" />
-    <BanjoSide x={220} />
-    <JigSide x={220} y={40} foot={84} />
-    <LockLever x={248} y={118} dx={46} dy={-10} />
-    <Collar x={220} y={80} />
+    <HeadstockSide y={48} w={48} />
+    <path d="M60 43h120v8h-120z" fill="var(--sheet)" />
+    <g fill="var(--sheet)">
+      <path d="M70 36h14l8 5v13l-8 5h-14zM142 36h14v7h-14zM142 51h14v7h-14zM156 20h24v54h-24z" />
+    </g>
+    <BanjoSide x={228} />
+    <JigSide x={228} y={46} foot={84} />
+    <LockLever x={256} y={118} dx={50} dy={-10} />
+    <Collar x={228} y={80} />
     <Look>
-      <Arrow from={[186, 68]} to={[186, 92]} />
-      <Turn at={[248, 118]} r={68} from={-42} to={-16} />
+      <Arrow from={[194, 76]} to={[194, 98]} />
+      <Arrow from={[262, 76]} to={[262, 98]} />
+      <Turn at={[256, 118]} r={72} from={-38} to={-14} />
     </Look>
-    <Dots at={[[198, 96], [242, 96]]} />
+    <Dots
+      at={[
+        [88, 47],
+        [148, 47],
+        [206, 96],
+        [250, 96],
+      ]}
+    />
   </Sheet>
 );

@@ -1,4 +1,4 @@
-import { Banjo, Chuck, Jig } from '../kit/jig-above.tsx';
+import { Banjo, Jig } from '../kit/jig-above.tsx';
 import { Bed, Collet, Headstock } from '../kit/lathe-above.tsx';
 import { Arrow, Dots, Look } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
@@ -9,8 +9,8 @@ export default ({ labelled }: StepDrawingProps) => (
     of="bar-slide"
     labelled={labelled}
     labels={[
-      [206, 36, 'look'],
-      [96, 62, 'look'],
+      [222, 22, 'look', 'end'],
+      [94, 58, 'look'],
     ]}
   >
     <Bed />
@@ -19,11 +19,19 @@ export default ({ labelled }: StepDrawingProps) => (
     <Collet x={71} />
     <Banjo x={272} lever={false} />
     <Jig x={252} screw={40} />
-    <Chuck x={252} jaws={14} />
+    <path d="M222 62h30v68h-30z" fill="var(--sheet)" />
+    <path d="M244 62v68" stroke="var(--line)" />
+    <path d="M206 64h16v14h-16zM206 114h16v14h-16z" fill="var(--sheet)" stroke="var(--blue)" />
     <Look>
-      <Arrow from={[112, 74]} to={[180, 74]} both />
-      <Arrow from={[214, 62]} to={[214, 46]} />
+      <Arrow from={[110, 74]} to={[186, 74]} both />
+      <Arrow from={[214, 58]} to={[214, 34]} />
+      <Arrow from={[214, 134]} to={[214, 158]} />
     </Look>
-    <Dots at={[[214, 96]]} />
+    <Dots
+      at={[
+        [214, 84],
+        [214, 108],
+      ]}
+    />
   </Sheet>
 );

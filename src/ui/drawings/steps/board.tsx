@@ -9,21 +9,27 @@ export default ({ labelled }: StepDrawingProps) => (
     of="board"
     labelled={labelled}
     labels={[
-      [178, 60, 'look'],
-      [196, 138, 'look'],
-      [40, 26],
+      [242, 92, 'look'],
+      [172, 143, 'look'],
+      [54, 28],
     ]}
   >
     <BedSide bed={150} />
-    <HeadstockSide y={86} w={74} />
-    <Faceplate x={96} y={86} r={48} />
-    <Board x={104} y={10} h={140} w={16} />
+    <HeadstockSide x={24} y={86} w={96} />
+    <Faceplate x={134} y={86} r={48} />
+    <Board x={142} y={34} h={116} w={20} />
     <Look>
-      <Arrow from={[172, 66]} to={[128, 66]} />
-      <Arrow from={[172, 106]} to={[128, 106]} />
-      <Arrow from={[112, -30]} to={[112, -4]} />
-      <path d="M104 40V132M104 150h16" />
+      <Arrow from={[232, 62]} to={[172, 62]} />
+      <Arrow from={[232, 110]} to={[172, 110]} />
+      <Arrow from={[152, 3]} to={[152, 28]} />
+      <path d="M142 44V130M142 150h20" />
     </Look>
-    <Dots at={[[104, 42], [104, 130], [112, 150]]} />
+    <Dots
+      at={[
+        [142, 46],
+        [142, 126],
+        [152, 150],
+      ]}
+    />
   </Sheet>
 );

@@ -1,5 +1,5 @@
-import { Bed, Board, Faceplate, Headstock, Tailstock } from '../kit/lathe-above.tsx';
 import { Banjo, Crank, Jig } from '../kit/jig-above.tsx';
+import { Bed, Board, Faceplate, Headstock, Tailstock } from '../kit/lathe-above.tsx';
 import { Arrow, Dots, Look } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 
@@ -10,8 +10,8 @@ export default ({ labelled }: StepDrawingProps) => (
     labelled={labelled}
     labels={[
       [96, 40, 'look'],
-      [210, 66, 'look'],
-      [238, 172],
+      [214, 66, 'look'],
+      [252, 178],
     ]}
   >
     <Bed />
@@ -21,10 +21,16 @@ export default ({ labelled }: StepDrawingProps) => (
     <Banjo x={104} lever={false} />
     <Jig x={90} />
     <Tailstock x={198} />
-    <Crank x={200} y={138} arm={22} />
+    <Crank x={214} y={140} arm={22} />
     <Look>
-      <Arrow from={[252, 76]} to={[206, 76]} />
+      <Arrow from={[254, 76]} to={[208, 76]} />
     </Look>
-    <Dots at={[[90, 71], [90, 121], [200, 96]]} />
+    <Dots
+      at={[
+        [90, 71],
+        [90, 121],
+        [200, 96],
+      ]}
+    />
   </Sheet>
 );

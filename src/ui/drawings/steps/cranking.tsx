@@ -1,4 +1,4 @@
-import { FlatHand, Fist } from '../kit/hands.tsx';
+import { Fist, FlatHand } from '../kit/hands.tsx';
 import { Banjo, Chuck, Crank, Jig, Work } from '../kit/jig-above.tsx';
 import { Bed, Collet, Cutter, Headstock } from '../kit/lathe-above.tsx';
 import { Look, Turn } from '../kit/marks.tsx';
@@ -10,25 +10,26 @@ export default ({ labelled }: StepDrawingProps) => (
     of="cranking"
     labelled={labelled}
     labels={[
-      [300, 34, 'look'],
-      [206, 34],
-      [100, 176, 'look'],
+      [300, 40, 'look'],
+      [250, 178, 'look'],
+      [176, 24, 'aside', 'end'],
     ]}
   >
-    <Bed />
-    <Headstock y={76} />
-    <Collet x={71} y={76} />
-    <Cutter x={108} y={76} />
-    <Banjo x={206} y={102} lever={false} />
-    <Jig x={190} y={102} screw={48} />
-    <Chuck x={190} y={102} />
-    <Work x={112} y={102} l={34} />
-    <Crank x={298} y={102} arm={24} />
-    <Fist at="translate(316 126)" />
-    <FlatHand at="translate(210 96) rotate(60)" />
+    <Bed y={86} />
+    <Headstock y={66} w={36} />
+    <Collet x={57} y={66} />
+    <Cutter x={94} y={66} />
+    <Banjo x={200} y={86} w={28} lever={false} />
+    <Jig x={184} y={102} screw={36} />
+    <Chuck x={184} y={102} />
+    <Work x={104} y={102} l={42} r={16} />
+    <Crank x={278} y={102} arm={24} />
+    <Fist at="translate(300 126)" />
+    <FlatHand at="translate(200 94) rotate(64)" />
     <Look>
-      <Turn at={[298, 102]} r={18} ry={46} from={-60} to={-230} />
-      <path d="M194 8v170" stroke-dasharray="8 6" />
+      <Turn at={[278, 102]} r={18} ry={50} from={-50} to={-225} />
+      <Turn at={[94, 66]} r={11} ry={28} from={-150} to={40} />
+      <path d="M189 8v172" stroke-dasharray="8 6" />
     </Look>
   </Sheet>
 );

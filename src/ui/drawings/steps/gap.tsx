@@ -1,5 +1,5 @@
-import { Bed, Board, Faceplate, Headstock, Tailstock } from '../kit/lathe-above.tsx';
 import { Banjo, Jig } from '../kit/jig-above.tsx';
+import { Bed, Board, Faceplate, Headstock, Tailstock } from '../kit/lathe-above.tsx';
 import { Arrow, Dots, Look } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 
@@ -10,7 +10,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labelled={labelled}
     labels={[
       [136, 36, 'look'],
-      [256, 70, 'look'],
+      [240, 66, 'look'],
       [152, 172, 'look'],
     ]}
   >
@@ -25,6 +25,11 @@ export default ({ labelled }: StepDrawingProps) => (
     <Look>
       <Arrow from={[234, 78]} to={[280, 78]} />
     </Look>
-    <Dots at={[[91, 71], [91, 121]]} />
+    <Dots
+      at={[
+        [91, 71],
+        [91, 121],
+      ]}
+    />
   </Sheet>
 );

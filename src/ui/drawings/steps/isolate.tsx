@@ -1,6 +1,6 @@
-import { BedSide, HeadstockSide } from '../kit/lathe-side.tsx';
 import { Collet, Cutter } from '../kit/lathe-above.tsx';
-import { Arrow, Dots, Look } from '../kit/marks.tsx';
+import { BedSide, HeadstockSide } from '../kit/lathe-side.tsx';
+import { Arrow, Dots, Look, Turn } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 import { Plug, Socket } from '../kit/tools.tsx';
 
@@ -10,9 +10,9 @@ export default ({ labelled }: StepDrawingProps) => (
     of="isolate"
     labelled={labelled}
     labels={[
-      [52, 34, 'look'],
-      [196, 26],
-      [278, 116],
+      [34, 28, 'look'],
+      [236, 40],
+      [352, 70, 'look', 'end'],
     ]}
   >
     <path d="M124 72C160 72 132 138 156 138" stroke-width="5" />
@@ -23,8 +23,9 @@ export default ({ labelled }: StepDrawingProps) => (
     <Plug x={88} y={72} />
     <Cutter x={320} y={136} r={16} shank={30} />
     <Look>
-      <Arrow from={[40, 46]} to={[78, 46]} />
+      <Arrow from={[40, 40]} to={[80, 40]} />
+      <Turn at={[284, 132]} r={38} ry={52} from={-78} to={-18} />
     </Look>
-    <Dots at={[[48, 72]]} />
+    <Dots at={[[268, 82]]} />
   </Sheet>
 );

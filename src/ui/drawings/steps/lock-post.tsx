@@ -8,9 +8,9 @@ export default ({ labelled }: StepDrawingProps) => (
     of="lock-post"
     labelled={labelled}
     labels={[
-      [28, 84, 'look'],
+      [18, 84, 'look'],
       [262, 96, 'look'],
-      [60, 144, 'aside', 'end'],
+      [84, 128, 'aside', 'end'],
     ]}
   >
     <BedSide />
@@ -23,6 +23,11 @@ export default ({ labelled }: StepDrawingProps) => (
       <Arrow from={[184, 66]} to={[184, 92]} />
       <Turn at={[178, 118]} r={74} from={-42} to={-16} />
     </Look>
-    <Dots at={[[128, 96], [172, 96]]} />
+    <Dots
+      at={[
+        [128, 96],
+        [172, 96],
+      ]}
+    />
   </Sheet>
 );

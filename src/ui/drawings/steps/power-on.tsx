@@ -9,26 +9,34 @@ export default ({ labelled }: StepDrawingProps) => (
     of="power-on"
     labelled={labelled}
     labels={[
-      [118, 22, 'look'],
-      [8, 24],
-      [234, 178, 'look'],
+      [124, 18, 'look'],
+      [6, 180],
+      [358, 134, 'look', 'end'],
     ]}
   >
-    <Bed y={70} />
-    <Headstock y={60} />
-    <Collet x={71} y={60} />
-    <Cutter x={108} y={60} />
-    <Banjo x={206} y={80} lever={false} />
-    <Jig x={190} y={80} screw={48} />
-    <Chuck x={190} y={80} />
-    <Work x={126} y={80} />
+    <Bed y={66} />
+    <Headstock y={56} w={44} />
+    <Collet x={65} y={56} />
+    <Cutter x={108} y={56} r={22} shank={22} />
+    <Banjo x={206} y={82} lever={false} />
+    <Jig x={190} y={76} screw={48} />
+    <Chuck x={190} y={76} />
+    <Work x={126} y={76} />
     <Look>
       <path d="M108 4V182" stroke-dasharray="8 6" />
-      <Turn at={[108, 60]} r={12} ry={30} from={-130} to={60} />
+      <Turn at={[108, 56]} r={12} ry={32} from={-150} to={40} />
     </Look>
     <g fill="var(--sheet)">
-      <path d="M196 152c0-12 14-18 34-18s34 6 34 18s-14 14-34 14s-34-2-34-14z" />
-      <circle cx="230" cy="146" r="14" />
+      <path d="M204 152l8-22a6 6 0 0 1 12 2l-6 22M270 152l-8-22a6 6 0 0 0-12 2l6 22" />
+      <path d="M196 160c0-12 18-16 41-16s41 4 41 16s-18 16-41 16s-41-4-41-16z" />
+      <path d="M221 154a16 16 0 1 1 32 0a16 16 0 1 1-32 0z" />
+      <path d="M233 139l4-6l4 6" />
+    </g>
+    <g>
+      <path d="M12 142a30 30 0 0 1 60 0" stroke="var(--line)" stroke-width="4" />
+      <circle cx="42" cy="142" r="17" fill="var(--sheet)" />
+      <path d="M42 142L22 142" stroke="var(--blue)" stroke-width="4" />
+      <path d="M8 148l-3 10h6zM76 148l-8 14h16z" stroke="none" fill="var(--soft)" />
     </g>
   </Sheet>
 );

@@ -9,7 +9,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labels={[
       [92, 178, 'look', 'middle'],
       [176, 24, 'look'],
-      [268, 178, 'aside'],
+      [250, 180, 'aside'],
     ]}
   >
     <g fill="var(--sheet)">
@@ -24,13 +24,28 @@ export default ({ labelled }: StepDrawingProps) => (
       <path d="M66 22h60v46h-44v44h44v46h-60z" />
       <path d="M38 34h28v24h-28zM38 78h28v24h-28zM38 122h28v24h-28z" />
     </g>
-    <path d="M72 28l40 34M72 44l28 24M98 28l28 24M72 60l8 8M72 150l30-26M84 158l40-34M72 132l14-14M112 158l14-12" stroke="var(--line)" stroke-width="1.3" />
-    <path d="M212 44c-8-10-14-14-26-12c-8 16 4 22 0 34c10 6 16 2 24 8c6-4 12 0 18-2c-4-12 4-16-2-26c-6-4-8-4-14-2z" fill="var(--sheet)" />
+    <path
+      d="M72 28l40 34M72 44l28 24M98 28l28 24M72 60l8 8M72 150l30-26M84 158l40-34M72 132l14-14M112 158l14-12"
+      stroke="var(--line)"
+      stroke-width="1.3"
+    />
+    <path
+      d="M212 44c-8-10-14-14-26-12c-8 16 4 22 0 34c10 6 16 2 24 8c6-4 12 0 18-2c-4-12 4-16-2-26c-6-4-8-4-14-2z"
+      fill="var(--sheet)"
+    />
     <path d="M194 40c4 8 2 16 6 24M208 46c0 8 4 14 4 22" stroke-width="1.3" />
     <Look>
       <Arrow from={[104, 90]} to={[152, 90]} />
+      <Arrow from={[256, 156]} to={[312, 156]} />
       <path d="M230 54v72M126 24v42M126 114v42" />
     </Look>
-    <Dots at={[[230, 60], [230, 120], [126, 44], [126, 136]]} />
+    <Dots
+      at={[
+        [230, 60],
+        [230, 120],
+        [126, 44],
+        [126, 136],
+      ]}
+    />
   </Sheet>
 );

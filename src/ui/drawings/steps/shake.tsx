@@ -10,7 +10,7 @@ export default ({ labelled }: StepDrawingProps) => (
     of="shake"
     labelled={labelled}
     labels={[
-      [12, 40, 'look'],
+      [8, 30, 'look'],
       [12, 172],
     ]}
   >
@@ -21,7 +21,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <Work x={130} y={70} />
     <PointingHand at="translate(172 106) rotate(62)" />
     <Look>
-      <Arrow from={[140, 130]} to={[140, 170]} both />
+      <Arrow from={[142, 116]} to={[142, 160]} both />
     </Look>
     <Dots at={[[172, 105]]} />
   </Sheet>

@@ -27,6 +27,12 @@ export default ({ labelled }: StepDrawingProps) => (
     <Look>
       <Turn at={[204, 150]} r={66} from={-32} to={-6} />
     </Look>
-    <Dots at={[[171, 28], [171, 66], [171, 106]]} />
+    <Dots
+      at={[
+        [171, 28],
+        [171, 66],
+        [171, 106],
+      ]}
+    />
   </Sheet>
 );

@@ -4,29 +4,41 @@ import { Collet, Cutter, Headstock } from '../kit/lathe-above.tsx';
 import { Dots, Look, Turn } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 
+const marks = Array.from({ length: 20 }, (_, i) => `rotate(${i * 18} 306 92)`);
+
 /** Cutter turned by hand until it ticks the work; dial at nought. */
 export default ({ labelled }: StepDrawingProps) => (
   <Sheet
     of="touch-off"
     labelled={labelled}
     labels={[
-      [178, 62, 'look'],
-      [88, 22],
-      [324, 152, 'look', 'middle'],
+      [186, 66, 'look'],
+      [8, 178],
+      [306, 162, 'look', 'middle'],
     ]}
   >
-    <Headstock y={50} x={8} w={52} />
-    <Collet x={73} y={50} />
-    <Cutter x={124} y={50} r={30} shank={34} />
-    <Chuck x={226} y={112} jaws={22} />
-    <Work x={112} y={112} l={84} r={31} />
-    <Fist at="translate(88 50)" />
+    <path d="M28 48h16v16h-16z" fill="var(--sheet)" />
+    <path d="M16 20h12v72h-12z" fill="var(--sheet)" />
+    <Headstock y={56} x={44} w={40} />
+    <Collet x={97} y={56} />
+    <Cutter x={146} y={56} r={32} shank={30} />
+    <Chuck x={240} y={122} jaws={23} />
+    <Work x={126} y={122} l={84} r={33} />
+    <Fist at="translate(22 92) rotate(82)" />
     <Look>
-      <Turn at={[124, 46]} r={14} ry={40} from={-140} to={30} />
-      <path d="M110 70l-8-8M140 70l8-8M104 82l-9 0M146 82h9" />
+      <Turn at={[146, 56]} r={13} ry={40} from={-150} to={40} />
+      <Turn at={[22, 50]} r={13} ry={34} from={-150} to={10} />
+      <path d="M132 76l-9-7M128 85h-11M162 85h11M161 77l9-7" />
     </Look>
-    <Dots at={[[124, 81]]} />
-    <circle cx="312" cy="90" r="38" fill="var(--sheet)" />
-    <circle cx="312" cy="90" r="9" fill="var(--ground)" />
+    <Dots at={[[146, 88]]} />
+    <g>
+      <circle cx="306" cy="92" r="44" fill="var(--sheet)" />
+      {marks.map((turn, i) => (
+        <path key={turn} d={i % 5 ? 'M306 50v7' : 'M306 50v11'} transform={turn} stroke-width="1.5" />
+      ))}
+      <circle cx="306" cy="92" r="7" fill="var(--ground)" />
+      <path d="M306 65a5 7 0 1 0 .1 0z" />
+      <path d="M306 46l-7-14h14z" fill="var(--blue)" stroke="var(--blue)" />
+    </g>
   </Sheet>
 );
