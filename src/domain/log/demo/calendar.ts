@@ -1,0 +1,54 @@
+import type { Random } from '../random.ts';
+import type { Day } from '../records.ts';
+
+const MINUTE = 60_000;
+const DAY = 24 * 60 * MINUTE;
+/** Days of the week on which the workshop meets, counted from 1 January 1970, a Thursday. */
+const MEETS = new Set([2, 5]);
+/** Whole weeks when nobody came, counted from the start. */
+const SHUT = [
+  { from: 18, to: 22 },
+  { from: 49, to: 52 },
+  { from: 77, to: 81 },
+];
+
+/** Calendar day of a moment, for a wall clock so many minutes ahead of UTC. */
+export const dayOf = (at: number, minutesEast: number): Day =>
+  new Date(at + minutesEast * MINUTE).toISOString().slice(0, 10);
+
+export interface Session {
+  /** When work began, epoch ms. */
+  readonly at: number;
+  readonly boxes: 1 | 2;
+}
+
+/**
+ * The afternoons on which so many boxes were made, oldest first, over so many days, the last at least two days before `now`.
+ * `minutesEast` is the wall clock's lead over UTC, so that nobody is seen threading at night.
+ */
+export const sessions = (
+  random: Random,
+  boxes: number,
+  days: number,
+  now: number,
+  minutesEast: number,
+): readonly Session[] => {
+  const today = Math.floor((now + minutesEast * MINUTE) / DAY);
+  const isShut = (ago: number) => SHUT.some(({ from, to }) => ago >= from * 7 && ago < to * 7);
+  const open = Array.from({ length: days }, (_, i) => today - days + i).filter(
+    (day) => MEETS.has(((day % 7) + 7) % 7) && today - day > 2 && !isShut(days - (today - day)),
+  );
+  const doubles = Math.round(boxes * 0.26);
+  const chosen = new Set<number>();
+  while (chosen.size < Math.min(boxes - doubles, open.length)) chosen.add(random.pick(open));
+  const twice = new Set<number>();
+  const ordered = [...chosen].sort((a, b) => a - b);
+  while (twice.size < doubles) twice.add(random.pick(ordered));
+  return ordered.map((day) => ({
+    at:
+      day * DAY +
+      (twice.has(day) ? random.whole(540, 560) : random.whole(570, 800)) * MINUTE -
+      minutesEast * MINUTE,
+    boxes: twice.has(day) ? 2 : 1,
+  }));
+};

@@ -1,0 +1,50 @@
+import { type Millimetres, moisture, rad } from '../../units/brands.ts';
+import { leastClearance } from '../../wood/movement.ts';
+import type { Random } from '../random.ts';
+import type { Later, LaterVerdict } from '../records.ts';
+import { dayOf } from './calendar.ts';
+import { expected } from './scenario.ts';
+import { strainOf } from './woods.ts';
+
+const DAY = 24 * 60 * 60 * 1000;
+
+/** Moisture of wood in a house by the day of the year, percent points from its yearly mean: driest at the end of January, as heating dries it. */
+const moistureAt = (at: number): number => {
+  const dayOfYear = (at / DAY) % 365.25;
+  return -2.5 * Math.cos((2 * Math.PI * (dayOfYear - 30)) / 365.25);
+};
+
+/** What a lid does when both pieces have moved since the box was closed, the lid half turned from where it was cut. */
+export const verdictAt = (
+  clearance: Millimetres,
+  diameter: Millimetres,
+  wood: string,
+  grainAngle: number,
+  closedAt: number,
+  at: number,
+): LaterVerdict => {
+  const change = moisture(moistureAt(at) - moistureAt(closedAt));
+  const piece = { strain: strainOf(wood), grain: 'end', change } as const;
+  const least = expected(leastClearance(clearance, diameter, piece, piece, rad(grainAngle)));
+  if (least <= 0) return 'stuck';
+  if (least < 0.04) return 'stiff';
+  return clearance > 0.62 ? 'loose' : 'free';
+};
+
+/** Up to two looks back, at about three months and at about nine. */
+export const lookBack = (
+  random: Random,
+  box: { readonly clearance: Millimetres; readonly diameter: Millimetres; readonly wood: string },
+  closedAt: number,
+  now: number,
+  minutesEast: number,
+): readonly Later[] => {
+  // Most lids are turned a good way off the line their figure would ask for, some not at all.
+  const grainAngle = random.between(0, Math.PI / 2);
+  return [90, 270].flatMap((days, i) => {
+    const at = closedAt + Math.round(random.between(days * 0.7, days * 1.3)) * DAY;
+    if (at > now - DAY || !random.chance(0.55)) return [];
+    const verdict = verdictAt(box.clearance, box.diameter, box.wood, grainAngle, closedAt, at);
+    return [{ id: `later-${i + 1}`, at, on: dayOf(at, minutesEast), verdict }];
+  });
+};
