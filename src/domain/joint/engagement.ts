@@ -49,3 +49,13 @@ export const flankLength = (
   const refusal = outside({ engagedHeight: height, includedAngle });
   return refusal ? refuse(refusal) : ok(mm(height / Math.cos(includedAngle / 2)));
 };
+
+/**
+ * Engagement usual in wood for a pitch, percent of 0.75 H: 75 at 10 to the inch, 70 at 16, a straight line through both, kept within 65
+ * to 80 (common practice, no source: it gives the usual allowances of about 0.097 and 0.057 in).
+ */
+export const usualEngagement = (pitch: Millimetres): Result<number> => {
+  const refusal = outside({ pitch });
+  if (refusal) return refuse(refusal);
+  return ok(Math.min(80, Math.max(65, 70 + (5 * (pitch - 1.5875)) / (2.54 - 1.5875))));
+};

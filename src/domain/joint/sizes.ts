@@ -143,15 +143,18 @@ export const tenonFromEngagement = (
   const highest = (form.pitch - 2 * leastCrest) / (2 * slope) - clearance / 2;
   const height = (percent / 100) * full;
   const crest = (form.pitch - slope * (2 * height + clearance)) / 2;
-  if (height > highest + NOTHING || height <= 0 || crest + form.tipFlat > form.pitch)
+  const crosses = height > highest + NOTHING;
+  if (crosses || height <= 0 || crest + form.tipFlat > form.pitch) {
+    const byTip = crosses && leastCrest > 0;
     return refuse({
       problem: 'conflict',
       field: 'engagement',
-      other: height > highest ? 'tipFlat' : 'clearance',
+      other: byTip ? 'tipFlat' : 'clearance',
       given: percent,
-      otherGiven: height > highest ? form.tipFlat : clearance,
-      nearest: height > highest && highest > 0 ? (100 * highest) / full : null,
+      otherGiven: byTip ? form.tipFlat : clearance,
+      nearest: crosses && highest > 0 ? (100 * highest) / full : null,
       quantity: 'percent',
     });
+  }
   return sizesFromCrest(form, wanted, Math.max(0, crest));
 };

@@ -1,0 +1,70 @@
+import { ok, type Result } from '../result.ts';
+import { type Millimetres, mm, rad } from '../units/brands.ts';
+import { clearanceForSeason } from '../wood/movement.ts';
+import { type Budget, clearanceBudget, RUNNING_CLEARANCE, usualClearance } from './clearance.ts';
+import { flankShift } from './helix.ts';
+import type { PlanInput } from './plan-input.ts';
+import type { JointSizes } from './sizes.ts';
+
+export interface PlannedClearance {
+  /** Diametral, to be cut. */
+  readonly clearance: Millimetres;
+  readonly from: 'wanted' | 'usual' | 'season';
+  /** What the season, the film and free running ask for. */
+  readonly budget: Budget;
+}
+
+/** Helix widening per flank of both grooves, mid-way up the engaged flank. */
+export interface Shifts {
+  readonly recess: Millimetres;
+  readonly tenon: Millimetres;
+}
+
+/** Looser than this many times the most usual clearance is no fit; other woods or an insert ring are the answer then. An estimate. */
+const LOOSEST = 2;
+
+/** Helix widening of the two grooves that the sizes ask for, mm per flank. */
+export const shiftsOf = (input: PlanInput, sizes: JointSizes): Result<Shifts> => {
+  const { pitch, includedAngle, cutter } = input;
+  const middle = sizes.engagedHeight / 2;
+  const cutterRadius = mm(cutter.radius - (sizes.depth - middle));
+  const shift = (part: 'recess' | 'tenon', workRadius: number) =>
+    flankShift({
+      part,
+      pitch,
+      cutterRadius,
+      workRadius: mm(workRadius),
+      ...(includedAngle === undefined ? {} : { includedAngle }),
+    });
+  const recess = shift('recess', input.recess / 2 + middle);
+  if (!recess.ok) return recess;
+  const tenon = shift('tenon', sizes.tenon / 2 - middle);
+  return tenon.ok ? ok({ recess: recess.value, tenon: tenon.value }) : tenon;
+};
+
+/** The clearance to cut: the turner's own, or the usual one for the pitch, or more where season and film ask for it (up to twice the usual most). */
+export const planClearance = (input: PlanInput, shifts: Shifts): Result<PlannedClearance> => {
+  const oval = clearanceForSeason(input.recess, input.woodOfRecess, input.woodOfTenon, input.moistureSwing);
+  if (!oval.ok) return oval;
+  const budget = clearanceBudget({
+    runningClearance: RUNNING_CLEARANCE,
+    ovalMovement: oval.value,
+    engagedHeight: mm(0),
+    mismatch: rad(0),
+    film: input.film,
+    recessFlankShift: shifts.recess,
+    tenonFlankShift: shifts.tenon,
+    ...(input.includedAngle === undefined ? {} : { includedAngle: input.includedAngle }),
+  });
+  if (!budget.ok) return budget;
+  const usual = usualClearance(input.pitch);
+  if (!usual.ok) return usual;
+  const wanted = input.aim.clearance;
+  if (wanted !== null) return ok({ clearance: wanted, from: 'wanted', budget: budget.value });
+  const asked = Math.min(budget.value.toCut, LOOSEST * usual.value.most);
+  return ok(
+    asked > usual.value.usual
+      ? { clearance: mm(asked), from: 'season', budget: budget.value }
+      : { clearance: usual.value.usual, from: 'usual', budget: budget.value },
+  );
+};
