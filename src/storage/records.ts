@@ -27,10 +27,19 @@ export interface Author {
   readonly now: number;
 }
 
+/** What must land with a record or not at all: a photo it refers to, the first event of a set-up it lists. */
+export interface Together {
+  readonly photo?: { readonly full: PhotoBytes; readonly thumbnail: Thumbnail };
+  readonly event?: SetUpEvent;
+}
+
+const PHOTO_STORES = ['photos', 'thumbnails'] as const;
+const EVENT_STORES = ['events'] as const;
+
 /**
  * Changes one record: `change` gets the newest body (null when there is none or it was deleted) and gives the next, or null
  * to delete. It runs inside the transaction, on what is really there, so an edit in another tab is never overwritten unseen.
- * `change` must be pure and quick. Photos given are committed in the same transaction.
+ * `change` must be pure and quick. What is given in `together` commits in the same transaction.
  */
 export const changeRecord = <K extends Kind>(
   logId: string,
@@ -38,9 +47,9 @@ export const changeRecord = <K extends Kind>(
   id: string,
   author: Author,
   change: (current: Bodies[K] | null) => Bodies[K] | null,
-  photo?: { readonly full: PhotoBytes; readonly thumbnail: Thumbnail },
+  together: Together = {},
 ): Promise<Stored<K>> =>
-  write(photo ? ['records', 'photos', 'thumbnails'] : ['records'], async (tx) => {
+  write(['records', ...(together.photo ? PHOTO_STORES : []), ...(together.event ? EVENT_STORES : [])], async (tx) => {
     const store = tx.objectStore('records');
     const current = (await store.get([logId, kind, id])) as Stored<K> | undefined;
     const next: Stored<K> = {
@@ -53,9 +62,10 @@ export const changeRecord = <K extends Kind>(
       body: change(current?.body ?? null),
     };
     await store.put(next);
-    if (photo) {
-      await tx.objectStore('photos').put(photo.full);
-      await tx.objectStore('thumbnails').put(photo.thumbnail);
+    if (together.event) await tx.objectStore('events').add(together.event);
+    if (together.photo) {
+      await tx.objectStore('photos').put(together.photo.full);
+      await tx.objectStore('thumbnails').put(together.photo.thumbnail);
     }
     return next;
   });

@@ -3,25 +3,35 @@ import type { DrawingKey } from '../drawings/drawing-key.ts';
 /** What each step drawing shows, for who cannot see it. */
 export const describeDrawing: Readonly<Record<DrawingKey, string>> = {
   isolate: 'The plug is pulled out of the wall socket. The collet is empty; the cutter lies on the bed.',
-  protect: 'A head with the face shield down and hair tied back, a bare forearm with the sleeve rolled up, a glove and a ring struck out.',
+  protect:
+    'A head with the face shield down and hair tied back, a bare forearm with the sleeve rolled up, a glove and a ring struck out.',
   board: 'From the side: a board stands flat against the faceplate, its lower edge down on the bed.',
   cone: 'From above: the tailstock cone presses the end of the screw, so the jig lies flat against the board. The crank handle lies aside.',
-  'square-banjo': 'From above: a square with its stock along the bed and its blade along the side of the banjo; the clamp lever is turned tight.',
-  'lock-post': 'From the side: the collar on the post goes down onto the banjo, and the lock lever is turned tight.',
+  'square-banjo':
+    'From above: a square with its stock along the bed and its blade along the side of the banjo; the clamp lever is turned tight.',
+  'lock-post':
+    'From the side: the collar on the post goes down onto the banjo, and the lock lever is turned tight.',
   gap: 'From above: the cone is backed off. A card is tried at the corners between board and jig.',
-  'seat-chuck': 'From above: the jig is pulled back. A cloth wipes nose and shoulder; the chuck goes on until it meets the shoulder.',
+  'seat-chuck':
+    'From above: the jig is pulled back. A cloth wipes nose and shoulder; the chuck goes on until it meets the shoulder.',
   cutter: 'The board is away. The cutter goes into the collet, collet nut and draw-bar are turned tight.',
-  'banjo-back': 'From above: the banjo, with jig, chuck and work, comes back until its side meets the same square.',
+  'banjo-back':
+    'From above: the banjo, with jig, chuck and work, comes back until its side meets the same square.',
   shake: 'From above: one finger pushes and pulls at the chuck to feel whether anything gives.',
   'pick-up': 'In section, large: the tip of the cutter stands in the old groove and touches neither side.',
   'touch-off': 'From above: the cutter, turned by hand, just touches the work; the dial is set to zero.',
-  'dry-run': 'From above: the plug is out. The crank is turned and counted while the work travels past the cutter to its end.',
-  clear: 'From above: chuck key and spindle pin are out and lie aside; both hands stay behind the line of the chuck.',
+  'dry-run':
+    'From above: the plug is out. The crank is turned and counted while the work travels past the cutter to its end.',
+  clear:
+    'From above: chuck key and spindle pin are out and lie aside; both hands stay behind the line of the chuck.',
   'bar-grip': 'From above: one straight bar is held in the collet and in the chuck of the jig.',
-  'bar-lock': 'From the side: with the bar held at both ends, the collar goes down onto the banjo and the lock lever is turned tight.',
+  'bar-lock':
+    'From the side: with the bar held at both ends, the collar goes down onto the banjo and the lock lever is turned tight.',
   'bar-slide': 'From above: the jaws of the chuck are slackened and the bar slides to and fro.',
-  'power-on': 'From above: the turner stands to the side of the line in which the cutter turns; the speed is at its slowest.',
-  cranking: 'From above: one hand turns the crank, the other lies on the body of the jig; neither goes past the chuck.',
+  'power-on':
+    'From above: the turner stands to the side of the line in which the cutter turns; the speed is at its slowest.',
+  cranking:
+    'From above: one hand turns the crank, the other lies on the body of the jig; neither goes past the chuck.',
 };
 
 /** The words inside each drawing, in the order in which the drawing places them. */

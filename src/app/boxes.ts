@@ -1,0 +1,48 @@
+import type { Box } from '../domain/log/records.ts';
+import { foldRun, type RunState } from '../domain/setup/fold.ts';
+import { eventsOfRun } from '../storage/events.ts';
+import { changeRecord, getRecord, listRecords, type Together } from '../storage/records.ts';
+import { announce } from './changes.ts';
+import { attempt } from './failure.ts';
+import { author, logId } from './session.ts';
+
+/** A box with its id, as screens use it. */
+export interface BoxOnHand {
+  readonly id: string;
+  readonly box: Box;
+}
+
+/** Every box of the log on screen, newest first. */
+export const allBoxes = async (): Promise<BoxOnHand[]> =>
+  (await listRecords(logId.value, 'box'))
+    .flatMap(({ id, body }) => (body ? [{ id, box: body }] : []))
+    .sort((a, b) => b.box.number - a.box.number);
+
+export const boxById = async (id: string): Promise<BoxOnHand | null> => {
+  const found = await getRecord(logId.value, 'box', id);
+  return found?.body ? { id, box: found.body } : null;
+};
+
+/** The box's set-ups, folded, by run id. */
+export const runsOf = async (box: Box): Promise<ReadonlyMap<string, RunState>> => {
+  const folded = await Promise.all(
+    box.setUps.map(async ({ runId }) => foldRun(await eventsOfRun(logId.value, runId))),
+  );
+  return new Map(folded.flatMap((run) => (run ? [[run.runId, run] as const] : [])));
+};
+
+/**
+ * Changes a box on the newest version there is; durable when it resolves to true. `change` must be pure: it may run against
+ * a version newer than the one on screen.
+ */
+export const changeBox = async (
+  id: string,
+  change: (box: Box) => Box,
+  together?: Together,
+): Promise<boolean> => {
+  const saved = await attempt(() =>
+    changeRecord(logId.value, 'box', id, author(), (box) => (box ? change(box) : null), together),
+  );
+  if (saved) announce('box');
+  return saved !== undefined;
+};

@@ -1,0 +1,71 @@
+import { computed, signal } from '@preact/signals-core';
+import type { ForeignEvent, Happening, SetUpEvent } from '../domain/setup/events.ts';
+import { foldRun } from '../domain/setup/fold.ts';
+import { undoTarget } from '../domain/setup/undo.ts';
+import { stamp } from '../platform/clock.ts';
+import { appendEvent, eventsOfRun } from '../storage/events.ts';
+import { asFailure } from '../storage/failure.ts';
+import { announce } from './changes.ts';
+import { failure } from './failure.ts';
+import { logId, writer } from './session.ts';
+
+const runId = signal<string | null>(null);
+const events = signal<readonly (SetUpEvent | ForeignEvent)[]>([]);
+
+/** The set-up on screen, folded from its events. */
+export const run = computed(() => foldRun(events.value));
+/** The tap that is on its way to disk: shown as pressed, never as done. */
+export const pressed = signal<Happening | null>(null);
+/** Another tab wrote first: what is on screen was read again. */
+export const overtaken = signal(false);
+
+/** Reads a run from the store and puts it on screen. */
+export const openRun = async (id: string): Promise<void> => {
+  if (runId.value !== id) events.value = [];
+  runId.value = id;
+  try {
+    const found = await eventsOfRun(logId.value, id);
+    if (runId.value === id) events.value = found;
+  } catch (error) {
+    failure.value = asFailure(error).reason;
+  }
+};
+
+/** The set-up as an event: durable when this resolves to true. A tap while another is on its way is dropped. */
+export const record = async (happening: Happening): Promise<boolean> => {
+  const id = runId.value;
+  const state = run.value;
+  if (!id || !state || state.readOnly || pressed.value) return false;
+  pressed.value = happening;
+  overtaken.value = false;
+  const event: SetUpEvent = {
+    ...stamp(),
+    ...happening,
+    logId: logId.value,
+    runId: id,
+    n: state.nextN,
+    writer: writer.value,
+  };
+  try {
+    await appendEvent(event);
+    events.value = [...events.value, event];
+    failure.value = null;
+    announce('events');
+    return true;
+  } catch (error) {
+    const { reason } = asFailure(error);
+    if (reason === 'taken') {
+      await openRun(id);
+      overtaken.value = true;
+    } else failure.value = reason;
+    return false;
+  } finally {
+    pressed.value = null;
+  }
+};
+
+/** Takes back the newest tick, reading or movement. */
+export const undo = async (): Promise<boolean> => {
+  const target = run.value && undoTarget(run.value);
+  return target ? record({ kind: 'undone', target: { n: target.n, writer: target.writer } }) : false;
+};

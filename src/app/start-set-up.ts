@@ -1,0 +1,58 @@
+import { latestRun } from '../domain/log/next-thing.ts';
+import type { Part, SetUpEvent } from '../domain/setup/events.ts';
+import type { RunState } from '../domain/setup/fold.ts';
+import { carriedOver, movementsBetween } from '../domain/setup/inherit.ts';
+import type { Procedure } from '../domain/setup/procedure.ts';
+import { stamp } from '../platform/clock.ts';
+import { newId } from '../platform/ids.ts';
+import { type BoxOnHand, changeBox, runsOf } from './boxes.ts';
+import { announce } from './changes.ts';
+import { procedureById, rigById } from './rigs.ts';
+import { logId, writer } from './session.ts';
+
+/**
+ * Starts a set-up for one piece; its run id once the first event and the box that lists it are on disk together. The second
+ * piece carries over what the job itself does not move; a piece cut before is picked up again.
+ */
+export const startSetUp = async (onHand: BoxOnHand, part: Part): Promise<string | undefined> => {
+  const { id: boxId, box } = onHand;
+  const runs = await runsOf(box);
+  const procedure = await procedureById(box.procedureId);
+  const rig = await rigById(box.rigId);
+  const before = latestBefore(box.setUps.map((ref) => runs.get(ref.runId)));
+  const runId = newId();
+  const event: SetUpEvent = {
+    ...stamp(),
+    kind: 'started',
+    logId: logId.value,
+    runId,
+    n: 1,
+    writer: writer.value,
+    boxId,
+    part,
+    procedureId: box.procedureId,
+    procedure,
+    inherited: before ? inheritedFrom(before, part, procedure, box.plan.route, rig.banjos ?? 1) : [],
+    fromRun: before?.runId ?? null,
+    groove: latestRun(box, part, runs)?.closed === 'cut',
+  };
+  const saved = await changeBox(boxId, (now) => ({ ...now, setUps: [...now.setUps, { runId, part }] }), {
+    event,
+  });
+  if (!saved) return undefined;
+  announce('events');
+  return runId;
+};
+
+/** The run whose settings may still hold: the newest that was not given up. */
+const latestBefore = (runs: readonly (RunState | undefined)[]): RunState | undefined =>
+  runs.filter((run): run is RunState => run !== undefined && run.closed !== 'abandoned').at(-1);
+
+/** Nothing is known of an unknown number of banjos, so the post counts as lifted out. */
+const inheritedFrom = (
+  before: RunState,
+  part: Part,
+  procedure: Procedure,
+  route: 'recess-first' | 'both-turned',
+  banjos: 1 | 2,
+) => carriedOver(before, procedure, before.part === part ? ['chuck-off'] : movementsBetween(route, banjos));

@@ -1,0 +1,27 @@
+import './field.css';
+import { useId } from 'preact/hooks';
+
+interface Props<T extends string> {
+  readonly legend: string;
+  readonly options: readonly { readonly value: T; readonly word: string }[];
+  readonly chosen: T | null;
+  readonly onChoose: (value: T) => void;
+}
+
+/** One of a few, as large native radio buttons. */
+export const Choice = <T extends string>({ legend, options, chosen, onChoose }: Props<T>) => {
+  const name = useId();
+  return (
+    <fieldset class="choice">
+      <legend>{legend}</legend>
+      <div class="options">
+        {options.map(({ value, word }) => (
+          <label key={value}>
+            <input type="radio" name={name} checked={value === chosen} onChange={() => onChoose(value)} />
+            {word}
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+};

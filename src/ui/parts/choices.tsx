@@ -1,0 +1,29 @@
+import './field.css';
+
+interface Props<T extends string> {
+  readonly legend: string;
+  readonly options: readonly { readonly value: T; readonly word: string }[];
+  readonly chosen: readonly T[];
+  readonly onChange: (chosen: readonly T[]) => void;
+}
+
+/** Any number of a few, as large native check boxes. */
+export const Choices = <T extends string>({ legend, options, chosen, onChange }: Props<T>) => (
+  <fieldset class="choice">
+    <legend>{legend}</legend>
+    <div class="options">
+      {options.map(({ value, word }) => (
+        <label key={value}>
+          <input
+            type="checkbox"
+            checked={chosen.includes(value)}
+            onChange={() =>
+              onChange(chosen.includes(value) ? chosen.filter((c) => c !== value) : [...chosen, value])
+            }
+          />
+          {word}
+        </label>
+      ))}
+    </div>
+  </fieldset>
+);

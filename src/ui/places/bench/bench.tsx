@@ -1,0 +1,102 @@
+import './bench.css';
+import type { ComponentType } from 'preact';
+import { type BoxOnHand, runsOf } from '../../../app/boxes.ts';
+import { logId } from '../../../app/session.ts';
+import { currentBox } from '../../../app/start-box.ts';
+import { nextThing, STAGES, type Stage, stageStates } from '../../../domain/log/next-thing.ts';
+import type { RunState } from '../../../domain/setup/fold.ts';
+import { ToothStrip } from '../../drawings/tooth-strip.tsx';
+import { useLive } from '../../parts/use-live.ts';
+import { Later } from '../../shell/later.tsx';
+import { go } from '../../shell/route.ts';
+import { stageName, benchWords as words } from '../../text/bench-words.ts';
+import { EmptyBench } from './empty-bench.tsx';
+import { SetUpStage } from './set-up-stage.tsx';
+
+/** What every stage is given. */
+export interface StageProps {
+  readonly onHand: BoxOnHand;
+  readonly runs: ReadonlyMap<string, RunState>;
+}
+
+const LAZY: Readonly<Partial<Record<Stage, () => Promise<{ readonly default: ComponentType<StageProps> }>>>> =
+  {
+    plan: () => import('./plan-stage.tsx'),
+    bore: () => import('./bore-stage.tsx'),
+    'cut-recess': () => import('./cut-recess-stage.tsx'),
+    tenon: () => import('./tenon-stage.tsx'),
+    'cut-tenon': () => import('./cut-tenon-stage.tsx'),
+    trial: () => import('./trial-stage.tsx'),
+    seat: () => import('./seat-stage.tsx'),
+    close: () => import('./close-stage.tsx'),
+  };
+
+/** The box on the lathe and its next thing. #/bench follows the box; #/bench/STAGE looks at one stage of it. */
+export const Bench = ({ rest }: { rest: readonly string[] }) => {
+  const [wanted] = rest;
+  const shown = useLive(
+    async () => {
+      const onHand = await currentBox();
+      return { onHand, runs: onHand ? await runsOf(onHand.box) : new Map<string, RunState>() };
+    },
+    ['box', 'events', 'log'],
+    logId.value,
+  ).value;
+
+  if (!shown) return <main class="page" aria-busy="true" />;
+  const { onHand, runs } = shown;
+  if (wanted === 'new') return <Later key="new" load={() => import('./new-box.tsx')} props={{}} />;
+  if (!onHand) return <EmptyBench />;
+
+  const next = nextThing(onHand.box, runs);
+  const stage = STAGES.find((s) => s === wanted) ?? next ?? 'close';
+  return (
+    <main class="page bench">
+      <header>
+        <h1>{words.boxTitle(onHand.box.number, onHand.box.name)}</h1>
+        <a href="#/bench/new">{words.another}</a>
+      </header>
+      <StageStrip onHand={onHand} runs={runs} shown={stage} />
+      <h2>{stageName[stage]}</h2>
+      {stage === 'set-up-recess' || stage === 'set-up-tenon' ? (
+        <SetUpStage onHand={onHand} runs={runs} part={stage === 'set-up-recess' ? 'recess' : 'tenon'} />
+      ) : (
+        <LazyStage stage={stage} onHand={onHand} runs={runs} />
+      )}
+    </main>
+  );
+};
+
+const LazyStage = ({ stage, onHand, runs }: StageProps & { stage: Stage }) => {
+  const load = LAZY[stage];
+  return load ? <Later key={stage} load={load} props={{ onHand, runs }} /> : null;
+};
+
+const TOOTH = { done: 'passed', now: 'now', 'passed-over': 'skipped', 'to-come': 'to-come' } as const;
+
+/** The box as a thread, a tooth a stage, with a list to go to any of them. */
+const StageStrip = ({ onHand, runs, shown }: StageProps & { shown: Stage }) => {
+  const stages = stageStates(onHand.box, runs);
+  return (
+    <div class="stages">
+      <ToothStrip
+        label={words.stageOf(stages.findIndex((s) => s.stage === shown) + 1, stages.length)}
+        teeth={stages.map(({ stage, state }) => ({
+          key: stage,
+          hold: false,
+          state: stage === shown ? 'now' : TOOTH[state === 'now' ? 'to-come' : state],
+        }))}
+      />
+      <label>
+        <span class="hidden-words">{words.goToStage}</span>
+        <select value={shown} onChange={(event) => go('bench', event.currentTarget.value)}>
+          {stages.map(({ stage, state }) => (
+            <option key={stage} value={stage}>
+              {words.stageOption(stageName[stage], state)}
+            </option>
+          ))}
+        </select>
+      </label>
+    </div>
+  );
+};

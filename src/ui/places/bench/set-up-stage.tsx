@@ -1,0 +1,38 @@
+import { useSignal } from '@preact/signals';
+import { startSetUp } from '../../../app/start-set-up.ts';
+import { latestRun } from '../../../domain/log/next-thing.ts';
+import type { Part } from '../../../domain/setup/events.ts';
+import { Strip } from '../../set-up/strip.tsx';
+import { go, hrefTo } from '../../shell/route.ts';
+import { benchWords as words } from '../../text/bench-words.ts';
+import type { StageProps } from './bench.tsx';
+
+/** Start a set-up, or go on with the one under way. */
+export const SetUpStage = ({ onHand, runs, part }: StageProps & { part: Part }) => {
+  const busy = useSignal(false);
+  const run = latestRun(onHand.box, part, runs);
+
+  const start = async () => {
+    if (busy.value) return;
+    busy.value = true;
+    const runId = await startSetUp(onHand, part);
+    busy.value = false;
+    if (runId) go('set-up', runId);
+  };
+
+  const open = run && run.closed === null;
+  return (
+    <>
+      {run && <Strip run={run} now={run.now} />}
+      <p>{open ? words.setUpUnderWay : run ? words.setUpDone : words.setUpFirst[part]}</p>
+      {open && (
+        <a class="act main" href={hrefTo('set-up', run.runId)}>
+          {words.goOnWithSetUp}
+        </a>
+      )}
+      <button type="button" class={open ? '' : 'main'} disabled={busy.value} onClick={start}>
+        {run ? words.startAnew : words.startSetUp}
+      </button>
+    </>
+  );
+};

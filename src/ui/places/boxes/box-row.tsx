@@ -1,0 +1,29 @@
+import type { BoxOnHand } from '../../../app/boxes.ts';
+import { firstFit, standing, woodsOf } from '../../../domain/log/box-story.ts';
+import { StatusTooth } from '../../set-up/status-tooth.tsx';
+import { hrefTo } from '../../shell/route.ts';
+import { fitTooth, fitWord, standingWord, boxesWords as words } from '../../text/boxes-words.ts';
+import { dayWords } from '../../text/day-words.ts';
+
+/** One box in the list: what it is, what it is of, and how its first fit went, by shape and word. */
+export const BoxRow = ({ id, box }: BoxOnHand) => {
+  const fit = firstFit(box);
+  const state = standing(box);
+  return (
+    <li>
+      <a href={hrefTo('boxes', id)}>
+        <StatusTooth status={fit ? fitTooth[fit] : 'to-come'} />
+        <span>
+          <b>{words.name(box.number, box.name)}</b>
+          <br />
+          {woodsOf(box).join(' / ')}, {box.plan.pitch.text}
+          <br />
+          <span class="soft">
+            {fit ? fitWord[fit] : words.notTried}
+            {state !== 'kept' && ` · ${standingWord[state]}`} · {dayWords(box.startedOn)}
+          </span>
+        </span>
+      </a>
+    </li>
+  );
+};

@@ -1,0 +1,130 @@
+import type { ComponentChildren } from 'preact';
+import { boxById, runsOf } from '../../../app/boxes.ts';
+import { logId } from '../../../app/session.ts';
+import { standing, woodsOf } from '../../../domain/log/box-story.ts';
+import type { Box } from '../../../domain/log/records.ts';
+import { useLive } from '../../parts/use-live.ts';
+import { hrefTo } from '../../shell/route.ts';
+import { standingWord, boxesWords as words } from '../../text/boxes-words.ts';
+import { dayWords, momentWords } from '../../text/day-words.ts';
+import { partName } from '../../text/set-up-words.ts';
+import { goingOnWord, seatedWord, threadWord } from '../../text/trial-words.ts';
+import { RunStory } from './run-story.tsx';
+
+/** A box from blank to shelf, as it was recorded. */
+export const BoxStory = ({ id }: { id: string }) => {
+  const shown = useLive(
+    async () => {
+      const onHand = await boxById(id);
+      return { onHand, runs: onHand ? await runsOf(onHand.box) : new Map() };
+    },
+    ['box', 'events', 'log'],
+    `${logId.value} ${id}`,
+  ).value;
+  if (!shown) return <main class="page" aria-busy="true" />;
+  const { onHand, runs } = shown;
+  if (!onHand)
+    return (
+      <main class="page boxes">
+        <h1>{words.noSuch}</h1>
+        <a href={hrefTo('boxes')}>{words.back}</a>
+      </main>
+    );
+  const { box } = onHand;
+  return (
+    <main class="page boxes">
+      <a href={hrefTo('boxes')}>{words.back}</a>
+      <h1>{words.name(box.number, box.name)}</h1>
+      <p class="soft">
+        {woodsOf(box).join(' / ')} · {standingWord[standing(box)]} · {dayWords(box.startedOn)}
+      </p>
+      {!box.closing && (
+        <a class="act" href={hrefTo('bench')}>
+          {words.onTheBench}
+        </a>
+      )}
+      <Sizes box={box} />
+      {box.setUps.length > 0 && (
+        <Part title={words.setUps}>
+          {box.setUps.map(({ runId }) => {
+            const run = runs.get(runId);
+            return run && <RunStory key={runId} run={run} />;
+          })}
+        </Part>
+      )}
+      {box.cuts.length > 0 && (
+        <Part title={words.cuts}>
+          <ul>
+            {box.cuts.map((cut) => (
+              <li key={cut.id}>{words.cut(partName[cut.part], cut.depth.text, cut.correction)}</li>
+            ))}
+          </ul>
+        </Part>
+      )}
+      {box.trials.length > 0 && (
+        <Part title={words.trials}>
+          <ol>
+            {box.trials.map((trial) => (
+              <li key={trial.id}>
+                {trial.right
+                  ? words.right
+                  : [
+                      ...trial.goingOn.map((key) => goingOnWord[key]),
+                      ...(trial.seated ? [seatedWord[trial.seated]] : []),
+                      ...trial.threads.map((key) => threadWord[key]),
+                      ...(trial.endPlay ? [words.endPlay(trial.endPlay.text)] : []),
+                    ].join(', ')}
+              </li>
+            ))}
+          </ol>
+        </Part>
+      )}
+      {box.closing && (
+        <Part title={words.closing}>
+          <p>
+            {standingWord[box.closing.outcome]}, {words.hardener[box.closing.hardener]},{' '}
+            {momentWords(box.closing.at)}
+          </p>
+          {box.closing.note && <p>{box.closing.note}</p>}
+        </Part>
+      )}
+    </main>
+  );
+};
+
+const Part = ({ title, children }: { title: string; children: ComponentChildren }) => (
+  <section>
+    <h2>{title}</h2>
+    {children}
+  </section>
+);
+
+const Sizes = ({ box }: { box: Box }) => {
+  const { plan } = box;
+  const rows: [string, string][] = [
+    [words.lid, `${plan.lid.wood}, ${words.grain[plan.lid.grain]}`],
+    [words.base, `${plan.base.wood}, ${words.grain[plan.base.grain]}`],
+    ...(plan.insert ? [[words.insert(plan.insert.in), plan.insert.wood] as [string, string]] : []),
+    [words.pitchIs, `${plan.pitch.text}, ${words.route[plan.route]}`],
+    [words.opening, plan.opening.text],
+    ...box.bore.map((reading): [string, string] => [
+      words.bore(reading.where),
+      [reading.along.text, reading.across?.text, reading.overCrests && words.overCrests]
+        .filter(Boolean)
+        .join(', '),
+    ]),
+    ...box.tenon.map((reading): [string, string] => [words.tenon(reading.where), reading.diameter.text]),
+  ];
+  return (
+    <Part title={words.sizes}>
+      <dl>
+        {rows.map(([term, value]) => (
+          <>
+            <dt>{term}</dt>
+            <dd>{value}</dd>
+          </>
+        ))}
+      </dl>
+    </Part>
+  );
+};

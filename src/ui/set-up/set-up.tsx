@@ -1,0 +1,72 @@
+import './set-up.css';
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { openRun, run } from '../../app/set-up-run.ts';
+import { hrefTo } from '../shell/route.ts';
+import { setUpWords as words } from '../text/set-up-words.ts';
+import { AllSteps } from './all-steps.tsx';
+import { Finish } from './finish.tsx';
+import { Moved } from './moved.tsx';
+import { Paused } from './paused.tsx';
+import { StepScreen } from './step-screen.tsx';
+
+/** What lies over the step in hand. */
+type Over = 'moved' | 'all-steps' | null;
+
+/** One set-up, one thing at a time: a step, what moved, the whole list, a pause, or the end. */
+export const SetUp = ({ runId }: { runId: string }) => {
+  const loaded = useSignal(false);
+  const over = useSignal<Over>(null);
+  /** A step the user went back to; null follows the order. */
+  const chosen = useSignal<string | null>(null);
+
+  useEffect(() => {
+    loaded.value = false;
+    chosen.value = null;
+    over.value = null;
+    openRun(runId).then(() => {
+      loaded.value = true;
+    });
+  }, [runId]);
+
+  const state = run.value;
+  if (!state || state.runId !== runId)
+    return loaded.value ? (
+      <main class="set-up">
+        <h1>{words.noSuchRun}</h1>
+        <a class="act" href={hrefTo('bench')}>
+          {words.putAway}
+        </a>
+      </main>
+    ) : (
+      <main class="set-up" aria-busy="true" />
+    );
+
+  const close = () => {
+    over.value = null;
+  };
+  const choose = (key: string | null) => {
+    chosen.value = key;
+    close();
+  };
+  const inHand = chosen.value ?? state.now;
+
+  if (state.contested || state.readOnly || state.closed) return <Finish run={state} />;
+  if (over.value === 'moved') return <Moved onClose={() => choose(null)} />;
+  if (over.value === 'all-steps') return <AllSteps run={state} onChoose={choose} onClose={close} />;
+  if (state.paused) return <Paused run={state} />;
+  if (inHand === null) return <Finish run={state} onChoose={choose} />;
+  return (
+    <StepScreen
+      run={state}
+      stepKey={inHand}
+      chosen={chosen}
+      onMoved={() => {
+        over.value = 'moved';
+      }}
+      onAllSteps={() => {
+        over.value = 'all-steps';
+      }}
+    />
+  );
+};

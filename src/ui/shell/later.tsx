@@ -1,0 +1,43 @@
+import { useSignal } from '@preact/signals';
+import type { ComponentType } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { shellWords } from '../text/shell-words.ts';
+
+interface Props<P> {
+  readonly load: () => Promise<{ readonly default: ComponentType<P> }>;
+  readonly props: P;
+}
+
+/**
+ * A part of the app that is loaded when first shown; a chunk that will not come says so and can be asked for again.
+ * Give it a key: another part is another Later.
+ */
+export const Later = <P extends object>({ load, props }: Props<P>) => {
+  const part = useSignal<{ readonly View: ComponentType<P> } | null>(null);
+  const failed = useSignal(false);
+  const ask = () => {
+    failed.value = false;
+    load().then(
+      (module) => {
+        part.value = { View: module.default };
+      },
+      () => {
+        failed.value = true;
+      },
+    );
+  };
+  useEffect(ask, []);
+
+  if (failed.value)
+    return (
+      <main class="page">
+        <h1>{shellWords.partMissing}</h1>
+        <button type="button" onClick={ask}>
+          {shellWords.tryAgain}
+        </button>
+      </main>
+    );
+  if (!part.value) return <div class="page" aria-busy="true" />;
+  const { View } = part.value;
+  return <View {...props} />;
+};

@@ -1,0 +1,120 @@
+import {
+  type ForeignEvent,
+  isKnownKind,
+  type Part,
+  type SetUpEvent,
+  type Verdict,
+} from '../../domain/setup/events.ts';
+import type { StepStatus } from '../../domain/setup/fold.ts';
+import type { Movement } from '../../domain/setup/procedure.ts';
+import type { Reading } from '../../domain/setup/reading.ts';
+
+export const partName: Readonly<Record<Part, string>> = { recess: 'Recess', tenon: 'Tenon' };
+
+export const statusWord: Readonly<Record<StepStatus, string>> = {
+  'to-come': 'to come',
+  passed: 'passed',
+  failed: 'failed',
+  skipped: 'skipped',
+  carried: 'still set',
+  reopened: 'lost its setting',
+  closed: 'closed: it rests on a skipped step',
+  'not-needed': 'not needed',
+};
+
+export const movementWord: Readonly<Record<Movement, string>> = {
+  'banjo-moved': 'The banjo',
+  'post-loosened': 'The post, loose or out',
+  'chuck-off': 'Chuck off, work slipped',
+  'cutter-changed': 'The cutter',
+  'dial-knocked': 'Dial or cross-slide',
+  'headstock-swung': 'The headstock',
+  'it-grabbed': 'It grabbed',
+  'dont-know': 'I don’t know',
+};
+
+export const setUpWords = {
+  pass: 'Pass',
+  fail: 'Fail',
+  skip: 'Skip',
+  undo: 'Undo',
+  reading: 'Reading',
+  somethingMoved: 'Something moved',
+  whatMoved: 'What moved?',
+  stopFirst: 'Stop. Off at the wall.',
+  nothingMoved: 'Nothing did. Back',
+  allDone: (count: number) => `All ${count} done`,
+  failedPutRight: 'Failed. Put it right, then Pass.',
+  leaveIt: 'Leave it, go on',
+  lostIts: (what: string) => `Lost its setting: ${what.toLowerCase()}`,
+  pause: 'Pause',
+  paused: 'Paused',
+  resume: 'Go on',
+  putAway: 'Back to the bench',
+  giveUp: 'Give this set-up up',
+  allSteps: 'All steps',
+  back: 'Back',
+  dontSwitchOn: 'Don’t switch on.',
+  notYet: (count: number) =>
+    count === 1 ? 'One hold point is not passed:' : `${count} hold points are not passed:`,
+  readyTitle: 'Set. Nothing more to check.',
+  ready: 'Power on at the slowest speed, out of the cutter’s line, then up.',
+  readyHands: 'One hand on the crank, the other on the jig body, never past the chuck.',
+  toTheCut: 'To the cut',
+  noSuchRun: 'There is no such set-up in this log.',
+  contested:
+    'Two devices wrote this set-up without having seen each other. The setting is not known: check again.',
+  readOnly: 'A newer version of the app wrote this set-up. It can be looked at here, not changed.',
+  overtaken: 'Another tab got there first. This is how it stands now.',
+  closedRun: 'This set-up is closed.',
+  setSince: (clock: string) => `set since ${clock}`,
+  stepOf: (at: number, of: number, what: string) => `Step ${at} of ${of}: ${what}`,
+} as const;
+
+/** What the strip says to a screen reader. */
+export const stripWords = (counts: ReadonlyMap<StepStatus, number>, now: string | null): string => {
+  const said = [...counts].map(([status, count]) => `${count} ${statusWord[status]}`).join(', ');
+  return now ? `${said}. Now: ${now}` : `${said}. Every step is settled.`;
+};
+
+/** One event of a set-up in words, for looking back. */
+export const happeningWords = (
+  event: SetUpEvent | ForeignEvent,
+  sentenceOf: (key: string) => string,
+): string => {
+  if (!isKnownKind(event.kind)) return `Something a newer version wrote (${event.kind}).`;
+  const known = event as SetUpEvent;
+  switch (known.kind) {
+    case 'started':
+      return known.inherited.length > 0
+        ? `Started; ${known.inherited.length} settings still held.`
+        : 'Started.';
+    case 'ticked':
+      return `${verdictWord[known.verdict]}: ${known.steps.map(sentenceOf).join(' ')}`;
+    case 'read':
+      return `Read: ${readingSaid(known.reading)}.`;
+    case 'moved':
+      return `Moved: ${movementWord[known.what].toLowerCase()}.`;
+    case 'paused':
+      return 'Paused.';
+    case 'resumed':
+      return 'Gone on.';
+    case 'undone':
+      return 'Undo.';
+    case 'closed':
+      return known.how === 'cut' ? 'Cut.' : 'Given up.';
+  }
+};
+
+const verdictWord: Readonly<Record<Verdict, string>> = { pass: 'Passed', fail: 'Failed', skip: 'Skipped' };
+
+const readingSaid = (reading: Reading): string => {
+  switch (reading.kind) {
+    case 'gap':
+      return `${reading.gap.text} over ${reading.over.text}`;
+    case 'turns':
+      return `${reading.turns} turns to the stop`;
+    case 'sweep':
+      return `${reading.difference.text} on an arm of ${reading.radius.text}`;
+  }
+};
