@@ -25,7 +25,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <Chuck x={194} y={98} />
     <Work x={122} y={98} l={32} r={16} />
     <Crank x={288} y={98} arm={24} />
-    <FlatHand at="translate(216 122) rotate(66)" />
+    <FlatHand at="translate(226 122) rotate(66)" />
     <FlatHand at="translate(330 112) scale(-1 1) rotate(66)" />
     <Pin at="translate(86 20)" />
     <Key at="translate(122 160) rotate(-122)" />

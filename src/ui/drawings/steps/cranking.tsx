@@ -25,7 +25,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <Work x={104} y={102} l={42} r={16} />
     <Crank x={278} y={102} arm={24} />
     <Fist at="translate(300 126)" />
-    <FlatHand at="translate(200 94) rotate(64)" />
+    <FlatHand at="translate(208 94) rotate(64)" />
     <Look>
       <Turn at={[278, 102]} r={18} ry={50} from={-50} to={-225} />
       <Turn at={[94, 66]} r={11} ry={28} from={-150} to={40} />
