@@ -1,0 +1,191 @@
+import type { Hand } from '../log/records.ts';
+import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
+import type { Part } from '../setup/events.ts';
+import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
+import { askewFlankShift } from './askew-flank-shift.ts';
+import { heightForShortfall } from './height.ts';
+import { length, SLOPE, size } from './inputs.ts';
+import { bindingMismatch } from './play.ts';
+import { type EngagedThread, rockingFreedom } from './rocking.ts';
+import { slipAllowed } from './slip.ts';
+
+/** What the alignment of a set-up must serve: a joint with both pieces cut to one depth. */
+export interface AlignedJoint {
+  readonly pitch: Millimetres;
+  readonly hand: Hand;
+  /** Recess diameter before threading. */
+  readonly opening: Millimetres;
+  readonly tenon: Millimetres;
+  readonly depth: Millimetres;
+  /** Diametral clearance of the flanks. */
+  readonly clearance: Millimetres;
+  /** Threads engaged. */
+  readonly threads: number;
+  readonly cutterRadius: Millimetres;
+  /** Diameter over which the shoulder bears. */
+  readonly shoulder: Millimetres;
+}
+
+/** The share of a good joint that misalignment may take. Choices of this project, no outside source. */
+export const ALLOWED = {
+  /** Gap at the far end of the flanks, of the free play. */
+  mismatchGap: 0.25,
+  /** Ridge thinned, of half the pitch. */
+  thinning: 0.1,
+  /** Depth missed, of the clearance. */
+  depth: 1 / 8,
+  /** Depth missed on a cross-slide out of square, of the depth. */
+  crossSlideDepth: 0.01,
+  /** Gap at the rim that may be seen, mm: the thinnest paper. */
+  rimGap: 0.05,
+} as const;
+
+/** Post to cutter when nobody has measured it, mm. An estimate, no source. */
+export const USUAL_LEVER: Millimetres = mm(80);
+
+export const engagedHeightOf = (joint: AlignedJoint): Millimetres => mm((joint.tenon - joint.opening) / 2);
+const playOf = (joint: AlignedJoint): number => joint.clearance * SLOPE;
+
+/** The engaged thread of the joint, with `lost` of its play (mm) taken off. The help of the helix is left out. */
+export const threadOf = (joint: AlignedJoint, lost = 0): EngagedThread => ({
+  play: mm(playOf(joint) - lost),
+  pitchDiameter: mm((joint.opening + joint.tenon) / 2),
+  engaged: mm(joint.threads * joint.pitch),
+});
+
+/** The refusal for a joint that no verdict can rest on: without clearance, or without overlap. */
+export const badJoint = (joint: AlignedJoint): Refusal | undefined => {
+  const bad = firstRefusal(
+    within('pitch', joint.pitch, 0.25, 12.7),
+    size('opening', joint.opening),
+    size('tenon', joint.tenon),
+    size('depth', joint.depth, 24),
+    size('clearance', joint.clearance, 6),
+    within('threads', joint.threads, 0.5, 50, 'turns'),
+    size('cutterRadius', joint.cutterRadius, 200),
+    size('shoulder', joint.shoulder, 1500),
+  );
+  if (bad || joint.tenon - joint.opening >= 0.02) return bad;
+  return {
+    problem: 'conflict',
+    field: 'tenon',
+    other: 'opening',
+    given: joint.tenon,
+    otherGiven: joint.opening,
+    nearest: null,
+    quantity: 'length',
+  };
+};
+
+export interface LeanLimits {
+  /** Of the pair: sum of leans cut on one side of the work, difference of leans cut on opposite sides. */
+  readonly mismatch: Radians;
+  /** Of each piece when both are cut on the same side. */
+  readonly each: Radians;
+  /** Mismatch at which the pair no longer goes together. */
+  readonly binds: Radians;
+}
+
+/** How far the grooves may lean apart: the gap at the far end of the flanks within a quarter of the play. First order. */
+export const leanLimits = (joint: AlignedJoint): Result<LeanLimits> => {
+  const bad = badJoint(joint);
+  if (bad) return refuse(bad);
+  const binds = bindingMismatch(joint.clearance, engagedHeightOf(joint));
+  if (!binds.ok) return binds;
+  const off = ALLOWED.mismatchGap * binds.value;
+  return ok({ mismatch: rad(off), each: rad(off / 2), binds: binds.value });
+};
+
+/** Ridge thinned on one piece by a tilt of the wrong sign, over what the upright disc takes anyway, mm; at half the engaged height. */
+export const thinningByTilt = (joint: AlignedJoint, part: Part, tilt: Radians): Result<Millimetres> => {
+  const bad = badJoint(joint);
+  if (bad) return refuse(bad);
+  const radius = (joint.opening + joint.tenon) / 4;
+  const height = joint.depth - engagedHeightOf(joint) / 2;
+  const shift = (helixTilt: number) =>
+    askewFlankShift({
+      part,
+      wall: 'inner',
+      pitch: joint.pitch,
+      hand: joint.hand,
+      radius: mm(radius),
+      cutterRadius: mm(joint.cutterRadius - height),
+      lean: rad(0),
+      helixTilt: rad(helixTilt),
+    });
+  const upright = shift(0);
+  const wrongWay = (joint.hand === 'right' ? -1 : 1) * Math.abs(tilt);
+  const tilted = upright.ok ? shift(wrongWay) : upright;
+  return upright.ok && tilted.ok ? ok(mm(2 * (tilted.value - upright.value))) : tilted;
+};
+
+/** The tilt of the wrong sign that thins one piece's ridge by a tenth of half the pitch, rad. Within 10 % to 3 degrees. */
+export const tiltLimit = (joint: AlignedJoint, part: Part): Result<Radians> => {
+  // Thinning is quadratic, K ((lead + tilt)^2 - lead^2), so one trial tilt of the size of the lead (3 K lead^2) gives K.
+  const lead = joint.pitch / (2 * Math.PI * ((joint.opening + joint.tenon) / 4));
+  const trial = Math.min(lead, 0.1);
+  const thinned = thinningByTilt(joint, part, rad(trial));
+  if (!thinned.ok) return thinned;
+  const perSquare = thinned.value / (trial * trial + 2 * lead * trial);
+  const allowed = (ALLOWED.thinning * joint.pitch) / 2;
+  return ok(rad(Math.sqrt(lead * lead + allowed / perSquare) - lead));
+};
+
+/** Height of the jig's axis over or under the cutter's at which a cut touched off on the work is an eighth of the clearance short, mm. Exact. */
+export const heightLimit = (joint: AlignedJoint, part: Part): Result<Millimetres> => {
+  const bad = badJoint(joint);
+  if (bad) return refuse(bad);
+  const radius = mm((part === 'tenon' ? joint.tenon : joint.opening) / 2);
+  const { cutterRadius, depth, clearance } = joint;
+  return heightForShortfall({ part, radius, cutterRadius, depth }, mm(ALLOWED.depth * clearance));
+};
+
+export interface SlipLimits {
+  readonly lastPass: Millimetres;
+  readonly springPass: Millimetres;
+}
+
+/** Slip along the work that thins the ridge by a tenth of half the pitch: before the last pass from `previousDepth`, and before a spring pass, mm. */
+export const slipLimits = (joint: AlignedJoint, previousDepth: Millimetres): Result<SlipLimits> => {
+  const { pitch, depth } = joint;
+  const last = slipAllowed(pitch, depth, previousDepth, ALLOWED.thinning);
+  const spring = slipAllowed(pitch, depth, depth, ALLOWED.thinning);
+  if (!last.ok) return last;
+  return spring.ok ? ok({ lastPass: last.value, springPass: spring.value }) : spring;
+};
+
+/** How far the post may creep during a cut: at the cutter (mm, an eighth of the clearance) and about the post (rad). */
+export const creepLimit = (
+  joint: AlignedJoint,
+  lever: Millimetres = USUAL_LEVER,
+): Result<{ readonly atCutter: Millimetres; readonly turned: Radians }> => {
+  const bad = badJoint(joint) ?? firstRefusal(size('lever', lever));
+  if (bad) return refuse(bad);
+  const atCutter = ALLOWED.depth * joint.clearance;
+  return ok({ atCutter: mm(atCutter), turned: rad(atCutter / lever) });
+};
+
+/** Eccentricity of each piece that just uses up the crest gap between them, mm: half of it. The step outside is then the whole of it. */
+export const eccentricityLimit = (joint: AlignedJoint): Result<Millimetres> => {
+  const bad = badJoint(joint);
+  return bad ? refuse(bad) : ok(mm(Math.max(0, joint.depth - engagedHeightOf(joint)) / 2));
+};
+
+export interface SquareLimits {
+  /** Both pieces together, and the lid still rocks flush. */
+  readonly flush: Radians;
+  /** Both together, and no more than the thinnest paper goes in at the rim. */
+  readonly paperAtRim: Radians;
+}
+
+/** How far shoulder and thread may be out of square, summed over both pieces, rad, when `lost` (mm) of the play is gone to lean. First order. */
+export const squareLimits = (joint: AlignedJoint, lost: Millimetres = mm(0)): Result<SquareLimits> => {
+  const bad = badJoint(joint) ?? firstRefusal(length('lost', lost, 6));
+  if (bad) return refuse(bad);
+  const freedom = rockingFreedom(threadOf(joint, lost));
+  if (!freedom.ok) return freedom;
+  return ok({ flush: freedom.value, paperAtRim: rad(freedom.value + ALLOWED.rimGap / joint.shoulder) });
+};
+
+/** How far the cross-slide may be out of square before one per cent of the depth is lost, rad. The groove's shape does not suffer at all. */
+export const crossSlideLimit: Radians = rad(Math.acos(1 - ALLOWED.crossSlideDepth));
