@@ -1,16 +1,19 @@
 import type { RunState, StepState } from '../../domain/setup/fold.ts';
+import type { Waking } from '../../platform/wake-lock.ts';
 import { timeOfDay } from '../text/clock-words.ts';
-import { movementWord, statusWord, setUpWords as words } from '../text/set-up-words.ts';
+import { movementWord, statusWord, wakingWord, setUpWords as words } from '../text/set-up-words.ts';
 import { StatusTooth } from './status-tooth.tsx';
 import { Strip } from './strip.tsx';
 
 /** Every step with how it stands; a tap goes back to one. */
 export const AllSteps = ({
   run,
+  waking,
   onChoose,
   onClose,
 }: {
   run: RunState;
+  waking: Waking;
   onChoose: (key: string | null) => void;
   onClose: () => void;
 }) => (
@@ -32,6 +35,7 @@ export const AllSteps = ({
         </li>
       ))}
     </ul>
+    <p>{wakingWord[waking]}</p>
     <button type="button" onClick={onClose}>
       {words.back}
     </button>

@@ -9,6 +9,7 @@ import { Finish } from './finish.tsx';
 import { Moved } from './moved.tsx';
 import { Paused } from './paused.tsx';
 import { StepScreen } from './step-screen.tsx';
+import { useAtTheLathe } from './use-at-the-lathe.ts';
 
 /** What lies over the step in hand. */
 type Over = 'moved' | 'all-steps' | null;
@@ -19,6 +20,8 @@ export const SetUp = ({ runId }: { runId: string }) => {
   const over = useSignal<Over>(null);
   /** A step the user went back to; null follows the order. */
   const chosen = useSignal<string | null>(null);
+
+  const waking = useAtTheLathe();
 
   useEffect(() => {
     loaded.value = false;
@@ -53,7 +56,8 @@ export const SetUp = ({ runId }: { runId: string }) => {
 
   if (state.contested || state.readOnly || state.closed) return <Finish run={state} />;
   if (over.value === 'moved') return <Moved onClose={() => choose(null)} />;
-  if (over.value === 'all-steps') return <AllSteps run={state} onChoose={choose} onClose={close} />;
+  if (over.value === 'all-steps')
+    return <AllSteps run={state} waking={waking.value} onChoose={choose} onClose={close} />;
   if (state.paused) return <Paused run={state} />;
   if (inHand === null) return <Finish run={state} onChoose={choose} />;
   return (

@@ -13,6 +13,7 @@ import { ReadingForm } from './reading-form.tsx';
 import { SetUpHeader } from './set-up-header.tsx';
 import { StepTime } from './step-time.tsx';
 import { Strip } from './strip.tsx';
+import { useSpoken } from './use-at-the-lathe.ts';
 import { useLetterKeys } from './use-letter-keys.ts';
 
 /** A second tap on a verdict within this time is the same tap of a trembling hand. */
@@ -51,6 +52,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
   };
   const giveVerdict = (verdict: Verdict) => settle([stepKey], verdict);
   useLetterKeys(giveVerdict, onMoved);
+  useSpoken(state?.step.sentence ?? null);
 
   if (!state) return null;
   const { step, status, reopenedBy } = state;

@@ -8,6 +8,7 @@ import {
 import type { StepStatus } from '../../domain/setup/fold.ts';
 import type { Movement } from '../../domain/setup/procedure.ts';
 import type { Reading } from '../../domain/setup/reading.ts';
+import type { Waking } from '../../platform/wake-lock.ts';
 
 export const partName: Readonly<Record<Part, string>> = { recess: 'Recess', tenon: 'Tenon' };
 
@@ -70,6 +71,13 @@ export const setUpWords = {
   setSince: (clock: string) => `set since ${clock}`,
   stepOf: (at: number, of: number, what: string) => `Step ${at} of ${of}: ${what}`,
 } as const;
+
+export const wakingWord: Readonly<Record<Waking, string>> = {
+  on: 'The screen stays on.',
+  off: 'The screen may sleep; touch it now and then.',
+  refused: 'The phone would not keep its screen on (low battery?).',
+  absent: 'This browser cannot keep the screen on.',
+};
 
 /** What the strip says to a screen reader. */
 export const stripWords = (counts: ReadonlyMap<StepStatus, number>, now: string | null): string => {

@@ -1,0 +1,57 @@
+import type { Closing, Later, LaterVerdict, Seat } from '../domain/log/records.ts';
+import { today } from '../platform/clock.ts';
+import { newId } from '../platform/ids.ts';
+import { askToKeep } from '../platform/persist.ts';
+import { allBoxes, type BoxOnHand, changeBox } from './boxes.ts';
+
+/** "In line and flush" says all of this. */
+export const IN_LINE: SeatAnswers = { open: [], papers: 0, degreesToGo: 0, takenFrom: null };
+
+export type SeatAnswers = Omit<Seat, 'id' | 'at'>;
+
+export const recordSeat = (boxId: string, answers: SeatAnswers): Promise<boolean> => {
+  const seat: Seat = { ...answers, id: newId(), at: Date.now() };
+  return changeBox(boxId, (box) => ({ ...box, seats: [...box.seats, seat] }));
+};
+
+export const takeBackSeat = (boxId: string, seatId: string): Promise<boolean> =>
+  changeBox(boxId, (box) => ({ ...box, seats: box.seats.filter(({ id }) => id !== seatId) }));
+
+/** Closes a box. The first thing worth keeping is the moment to ask the browser to keep it; nothing waits for the answer. */
+export const closeBox = async (boxId: string, answers: Omit<Closing, 'at'>): Promise<boolean> => {
+  const closing: Closing = { ...answers, at: Date.now() };
+  const saved = await changeBox(boxId, (box) => ({ ...box, closing }));
+  if (saved) askToKeep();
+  return saved;
+};
+
+/** Back on the lathe: what was said at the close goes. */
+export const reopenBox = (boxId: string): Promise<boolean> =>
+  changeBox(boxId, (box) => ({ ...box, closing: null }));
+
+/** How the lid turns now, weeks on. */
+export const recordLater = (boxId: string, verdict: LaterVerdict): Promise<boolean> => {
+  const later: Later = { id: newId(), at: Date.now(), on: today(), verdict };
+  return changeBox(boxId, (box) => ({ ...box, later: [...box.later, later] }));
+};
+
+export const takeBackLater = (boxId: string, laterId: string): Promise<boolean> =>
+  changeBox(boxId, (box) => ({ ...box, later: box.later.filter(({ id }) => id !== laterId) }));
+
+/** Wood needs this long before a lid tells anything new. */
+const WEEKS_BEFORE_ASKING = 4;
+const WEEK_MS = 7 * 24 * 60 * 60 * 1000;
+
+/** The newest box that was not scrapped, closed at least four weeks ago and not looked at since; null when there is none. */
+export const boxToLookBackOn = async (): Promise<BoxOnHand | null> => {
+  const before = Date.now() - WEEKS_BEFORE_ASKING * WEEK_MS;
+  return (
+    (await allBoxes()).find(
+      ({ box }) =>
+        box.closing !== null &&
+        box.closing.outcome !== 'scrapped' &&
+        box.closing.at <= before &&
+        box.later.length === 0,
+    ) ?? null
+  );
+};

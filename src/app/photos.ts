@@ -1,0 +1,32 @@
+import type { PhotoRef } from '../domain/log/records.ts';
+import { newId } from '../platform/ids.ts';
+import { shrinkPhoto } from '../platform/photo.ts';
+import { getPhoto, getThumbnail } from '../storage/photos.ts';
+import type { PhotoProblem } from '../workers/photo-message.ts';
+import { changeBox } from './boxes.ts';
+import { announce } from './changes.ts';
+import { logId } from './session.ts';
+
+/** How a picked file ended: in the log, refused for what it is, or refused by the store (which the shell shows). */
+export type PhotoKept = 'kept' | 'not-saved' | PhotoProblem;
+
+/** Shrinks a picture and keeps it; its bytes and the box that shows it are on disk together or not at all. */
+export const keepPhoto = async (boxId: string, of: PhotoRef['of'], file: Blob): Promise<PhotoKept> => {
+  const shrunk = await shrinkPhoto(file);
+  if (!shrunk.ok) return shrunk.error;
+  const { thumbnail, ...full } = shrunk.value;
+  const at = { logId: logId.value, id: newId() };
+  const ref: PhotoRef = { id: at.id, at: Date.now(), of };
+  const saved = await changeBox(boxId, (box) => ({ ...box, photos: [...box.photos, ref] }), {
+    photo: { full: { ...at, ...full }, thumbnail: { ...at, type: full.type, bytes: thumbnail } },
+  });
+  if (!saved) return 'not-saved';
+  announce('photos');
+  return 'kept';
+};
+
+/** The picture itself, or nothing when its bytes are not on this device. */
+export const pictureOf = async (id: string, size: 'thumbnail' | 'full'): Promise<Blob | null> => {
+  const found = await (size === 'full' ? getPhoto(logId.value, id) : getThumbnail(logId.value, id));
+  return found ? new Blob([found.bytes], { type: found.type }) : null;
+};

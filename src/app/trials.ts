@@ -1,0 +1,32 @@
+import type { Box, Trial } from '../domain/log/records.ts';
+import { newId } from '../platform/ids.ts';
+import { changeBox } from './boxes.ts';
+
+export type TrialAnswers = Omit<Trial, 'id' | 'at'>;
+
+/** "Right: goes on easily, pulls up firm." says all of this. */
+export const RIGHT: TrialAnswers = {
+  right: true,
+  goingOn: ['free'],
+  seated: 'flush',
+  threads: ['sound'],
+  marks: null,
+  endPlay: null,
+  turnsOn: null,
+  afterFinish: false,
+};
+
+export const recordTrial = (boxId: string, answers: TrialAnswers): Promise<boolean> => {
+  const trial: Trial = { ...answers, id: newId(), at: Date.now() };
+  return changeBox(boxId, (box) => ({ ...box, trials: [...box.trials, trial] }));
+};
+
+export const takeBackTrial = (boxId: string, trialId: string): Promise<boolean> =>
+  changeBox(boxId, (box) => ({ ...box, trials: box.trials.filter(({ id }) => id !== trialId) }));
+
+/** The trial whose advice is still to be followed: the newest, unless it was right or something was cut since. */
+export const openTrial = (box: Box): Trial | null => {
+  const trial = box.trials.at(-1);
+  if (!trial || trial.right || box.cuts.some(({ at }) => at > trial.at)) return null;
+  return trial;
+};

@@ -1,0 +1,17 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { photoWords as words } from '../text/photo-words.ts';
+
+/** One photo over the whole screen, until it is closed or Escape is pressed. */
+export const PhotoView = ({ onClose, children }: { onClose: () => void; children: ComponentChildren }) => {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  return (
+    <dialog ref={dialog} class="photo-view" aria-label={words.photos} onClose={onClose}>
+      {children}
+      <button type="button" class="main" onClick={onClose}>
+        {words.close}
+      </button>
+    </dialog>
+  );
+};

@@ -1,0 +1,128 @@
+import './photos.css';
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { keepPhoto, pictureOf } from '../../app/photos.ts';
+import type { PhotoRef } from '../../domain/log/records.ts';
+import { photoProblem, photoWords as words } from '../text/photo-words.ts';
+import { PhotoView } from './photo-view.tsx';
+
+interface Props {
+  readonly boxId: string;
+  readonly photos: readonly PhotoRef[];
+  /** What the next photo shows; without it, photos can be looked at and none added. */
+  readonly of?: PhotoRef['of'];
+}
+
+/** The photos of a box as small pictures, one tap from the whole; and two ways to add one. */
+export const Photos = ({ boxId, photos, of }: Props) => {
+  const problem = useSignal<string | null>(null);
+  const busy = useSignal(false);
+  const open = useSignal<PhotoRef | null>(null);
+
+  const take = async (input: HTMLInputElement, what: PhotoRef['of']) => {
+    const file = input.files?.[0];
+    if (!file || busy.value) return;
+    busy.value = true;
+    problem.value = null;
+    const ended = await keepPhoto(boxId, what, file);
+    problem.value = ended === 'kept' || ended === 'not-saved' ? null : photoProblem[ended];
+    busy.value = false;
+    // The same file may be picked again.
+    input.value = '';
+  };
+  const altOf = (photo: PhotoRef) => words.alt(photo.of, photos.indexOf(photo) + 1, photos.length);
+
+  return (
+    <section class="photos" aria-label={words.photos}>
+      {photos.length > 0 && (
+        <ul>
+          {photos.map((photo) => (
+            <li key={photo.id}>
+              <button
+                type="button"
+                aria-label={words.open(altOf(photo))}
+                onClick={() => {
+                  open.value = photo;
+                }}
+              >
+                <Picture id={photo.id} size="thumbnail" alt={altOf(photo)} />
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {of && (
+        <div class="row">
+          <FileButton word={words.camera} camera busy={busy.value} onPick={(input) => take(input, of)} />
+          <FileButton word={words.library} busy={busy.value} onPick={(input) => take(input, of)} />
+        </div>
+      )}
+      <p role="status" class={busy.value ? '' : 'hidden-words'}>
+        {busy.value ? words.working : ''}
+      </p>
+      {problem.value && (
+        <p role="alert" class="refusal">
+          {problem.value}
+        </p>
+      )}
+      {open.value && (
+        <PhotoView
+          onClose={() => {
+            open.value = null;
+          }}
+        >
+          <Picture id={open.value.id} size="full" alt={altOf(open.value)} />
+        </PhotoView>
+      )}
+    </section>
+  );
+};
+
+interface FileButtonProps {
+  readonly word: string;
+  readonly camera?: boolean;
+  readonly busy: boolean;
+  readonly onPick: (input: HTMLInputElement) => void;
+}
+
+/** A file input as large as a button: reachable by key, name and touch without a script in between. */
+const FileButton = ({ word, camera, busy, onPick }: FileButtonProps) => (
+  <label class="act file">
+    {word}
+    <input
+      type="file"
+      accept="image/*"
+      disabled={busy}
+      {...(camera ? { capture: 'environment' as const } : {})}
+      onChange={(event) => onPick(event.currentTarget)}
+    />
+  </label>
+);
+
+/** One picture out of the store; its object URL lives as long as it is on screen. */
+const Picture = ({ id, size, alt }: { id: string; size: 'thumbnail' | 'full'; alt: string }) => {
+  const url = useSignal<string | null>(null);
+  const missing = useSignal(false);
+  useEffect(() => {
+    let gone = false;
+    let made: string | null = null;
+    pictureOf(id, size).then(
+      (blob) => {
+        if (gone) return;
+        missing.value = blob === null;
+        made = blob && URL.createObjectURL(blob);
+        url.value = made;
+      },
+      () => {
+        missing.value = true;
+      },
+    );
+    return () => {
+      gone = true;
+      if (made) URL.revokeObjectURL(made);
+    };
+  }, [id, size]);
+
+  if (missing.value) return <span class="soft">{words.missing}</span>;
+  return url.value ? <img src={url.value} alt={alt} /> : <span aria-busy="true" class="blank" />;
+};

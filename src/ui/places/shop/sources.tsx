@@ -1,0 +1,19 @@
+import { hrefTo } from '../../shell/route.ts';
+import { shopWords } from '../../text/shop-words.ts';
+import { sourceWords as words } from '../../text/source-words.ts';
+
+const Sources = () => (
+  <main class="page shop">
+    <a href={hrefTo('shop')}>{shopWords.back}</a>
+    <h1>{words.title}</h1>
+    <p>{words.lead}</p>
+    {words.list.map(({ what, from }) => (
+      <section key={what}>
+        <h2>{what}</h2>
+        <p>{from}</p>
+      </section>
+    ))}
+  </main>
+);
+
+export default Sources;

@@ -1,0 +1,33 @@
+import type { ComponentChildren } from 'preact';
+import type { Procedure, Step } from '../../../domain/setup/procedure.ts';
+import { guardWord, procedureWords as words } from '../../text/procedure-words.ts';
+import { movementWord } from '../../text/set-up-words.ts';
+
+/** A procedure to read: each step with why, what it guards against and what asks it again. */
+export const StepList = ({
+  procedure,
+  under,
+}: {
+  procedure: Procedure;
+  under?: (step: Step) => ComponentChildren;
+}) => (
+  <ol>
+    {procedure.steps.map((step) => (
+      <li key={step.key}>
+        <b>{step.sentence}</b> {step.hold && <span class="soft">({words.hold})</span>}
+        <p>{step.why}</p>
+        {step.guards.length > 0 && (
+          <p class="soft">
+            {words.guards}: {step.guards.map((guard) => guardWord[guard]).join(', ')}
+          </p>
+        )}
+        <p class="soft">
+          {step.everyTime
+            ? words.always
+            : `${words.reopenedBy}: ${step.reopenedBy.map((what) => movementWord[what].toLowerCase()).join(', ')}`}
+        </p>
+        {under?.(step)}
+      </li>
+    ))}
+  </ol>
+);

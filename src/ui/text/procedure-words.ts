@@ -1,0 +1,47 @@
+import type { Guard } from '../../domain/setup/procedure.ts';
+
+export const guardWord: Readonly<Record<Guard, string>> = {
+  injury: 'injury',
+  dust: 'dust',
+  lean: 'lean',
+  tilt: 'tilt',
+  creep: 'creep',
+  slip: 'slip',
+  'run-out': 'run-out',
+  depth: 'wrong depth',
+  'lid-not-flush': 'lid not flush',
+  'step-outside': 'a step outside',
+  'double-cut': 'a double-cut thread',
+  'shoulder-or-floor-hit': 'hitting the shoulder or floor',
+};
+
+export const procedureWords = {
+  title: 'Procedures',
+  about:
+    'Every box uses one of these. Ours can be copied; a copy is yours to change. Boxes already made keep the version they used.',
+  ours: 'ours',
+  steps: (count: number) => `${count} steps`,
+  copy: 'Copy it, to change',
+  copyName: (name: string) => `${name}, mine`,
+  use: 'Use it for the box on the lathe',
+  used: 'The box on the lathe uses this one.',
+  all: 'All procedures',
+  noSuch: 'There is no such procedure.',
+  hold: 'Hold point: stays',
+  guards: 'Guards against',
+  reopenedBy: 'Asked again when this moved',
+  always: 'Asked at every set-up.',
+  sentence: 'Sentence, at most 56 characters',
+  why: 'Why',
+  up: 'Up',
+  down: 'Down',
+  retire: 'Take it out',
+  change: 'Change it',
+  keep: 'Keep it',
+  leave: 'Leave it',
+  add: 'Add a step',
+  addSentence: 'What to do, in one sentence',
+  remove: 'Remove this procedure',
+  removeSure: 'Remove it: sure?',
+  from: (sentence: string) => `“${sentence}”`,
+} as const;
