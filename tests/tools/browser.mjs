@@ -99,7 +99,10 @@ export const chromiumOptions = async () => {
 
 export const freshProfile = () => mkdtempSync(join(tmpdir(), 'lidwright-profile-'));
 
-/** A Chromium on a profile of its own, which outlives it: the way a phone is restarted. */
+/**
+ * A Chromium on a profile of its own, which outlives it: the way a phone is restarted.
+ * @param {import('playwright-core').LaunchOptions & import('playwright-core').BrowserContextOptions & { profile?: string }} [options]
+ */
 export const openPhone = async ({ profile = freshProfile(), args = [], ...options } = {}) => {
   const how = await chromiumOptions();
   const context = await chromium.launchPersistentContext(profile, {
