@@ -13,7 +13,7 @@ export const stageName: Readonly<Record<Stage, string>> = {
   close: 'Close the box',
 };
 
-const stageStateWord: Readonly<Record<StageState, string>> = {
+export const stageStateWord: Readonly<Record<StageState, string>> = {
   done: 'done',
   now: 'next',
   'passed-over': 'passed over',
@@ -30,8 +30,6 @@ export const benchWords = {
   demoOffer: 'Or look round first, in an invented workshop’s log of 120 boxes.',
   openDemo: 'Open the demo',
   stageOf: (at: number, of: number) => `Stage ${at} of ${of}`,
-  goToStage: 'Go to a stage',
-  stageOption: (name: string, state: StageState) => `${name} (${stageStateWord[state]})`,
   setUpFirst: {
     recess: 'The piece with the recess in its chuck, the jig ready to go in the banjo.',
     tenon: 'The piece with the tenon in its chuck. Only what lost its setting is asked.',

@@ -7,9 +7,10 @@ import { nextThing, STAGES, type Stage, stageStates } from '../../../domain/log/
 import type { RunState } from '../../../domain/setup/fold.ts';
 import { ToothStrip } from '../../drawings/tooth-strip.tsx';
 import { useLive } from '../../parts/use-live.ts';
+import { StatusTooth } from '../../set-up/status-tooth.tsx';
 import { Later } from '../../shell/later.tsx';
-import { go } from '../../shell/route.ts';
-import { stageName, benchWords as words } from '../../text/bench-words.ts';
+import { hrefTo } from '../../shell/route.ts';
+import { stageName, stageStateWord, benchWords as words } from '../../text/bench-words.ts';
 import { EmptyBench } from './empty-bench.tsx';
 import { SetUpStage } from './set-up-stage.tsx';
 
@@ -57,7 +58,6 @@ export const Bench = ({ rest }: { rest: readonly string[] }) => {
         <a href="#/bench/new">{words.another}</a>
       </header>
       <StageStrip onHand={onHand} runs={runs} shown={stage} />
-      <h2>{stageName[stage]}</h2>
       {stage === 'set-up-recess' || stage === 'set-up-tenon' ? (
         <SetUpStage onHand={onHand} runs={runs} part={stage === 'set-up-recess' ? 'recess' : 'tenon'} />
       ) : (
@@ -72,31 +72,38 @@ const LazyStage = ({ stage, onHand, runs }: StageProps & { stage: Stage }) => {
   return load ? <Later key={stage} load={load} props={{ onHand, runs }} /> : null;
 };
 
-const TOOTH = { done: 'passed', now: 'now', 'passed-over': 'skipped', 'to-come': 'to-come' } as const;
+const TOOTH = { done: 'passed', now: 'to-come', 'passed-over': 'skipped', 'to-come': 'to-come' } as const;
 
-/** The box as a thread, a tooth a stage, with a list to go to any of them. */
+/** The box as a thread, a tooth a stage; its heading opens the list of stages. */
 const StageStrip = ({ onHand, runs, shown }: StageProps & { shown: Stage }) => {
   const stages = stageStates(onHand.box, runs);
+  const at = stages.findIndex(({ stage }) => stage === shown);
   return (
     <div class="stages">
       <ToothStrip
-        label={words.stageOf(stages.findIndex((s) => s.stage === shown) + 1, stages.length)}
+        label={words.stageOf(at + 1, stages.length)}
         teeth={stages.map(({ stage, state }) => ({
           key: stage,
           hold: false,
-          state: stage === shown ? 'now' : TOOTH[state === 'now' ? 'to-come' : state],
+          state: stage === shown ? 'now' : TOOTH[state],
         }))}
       />
-      <label>
-        <span class="hidden-words">{words.goToStage}</span>
-        <select value={shown} onChange={(event) => go('bench', event.currentTarget.value)}>
+      <details key={shown}>
+        <summary>
+          <h2>{stageName[shown]}</h2>
+          <span class="soft">{words.stageOf(at + 1, stages.length)}</span>
+        </summary>
+        <ul>
           {stages.map(({ stage, state }) => (
-            <option key={stage} value={stage}>
-              {words.stageOption(stageName[stage], state)}
-            </option>
+            <li key={stage}>
+              <a href={hrefTo('bench', stage)} aria-current={stage === shown ? 'step' : undefined}>
+                <StatusTooth status={TOOTH[state]} />
+                {stageName[stage]} <span class="soft">{stageStateWord[state]}</span>
+              </a>
+            </li>
           ))}
-        </select>
-      </label>
+        </ul>
+      </details>
     </div>
   );
 };
