@@ -96,20 +96,22 @@ export const leanLimits = (joint: AlignedJoint): Result<LeanLimits> => {
   return ok({ mismatch: rad(off), each: rad(off / 2), binds: binds.value });
 };
 
-/** Ridge thinned on one piece by a tilt of the wrong sign, over what the upright disc takes anyway, mm; at half the engaged height. */
+/** Radius of the work halfway down the groove. */
+const halfwayDown = (joint: AlignedJoint, part: Part): number =>
+  part === 'tenon' ? (joint.tenon - joint.depth) / 2 : (joint.opening + joint.depth) / 2;
+
+/** Ridge thinned on one piece by a tilt of the wrong sign, over what the upright disc takes anyway, mm; halfway down the groove. */
 export const thinningByTilt = (joint: AlignedJoint, part: Part, tilt: Radians): Result<Millimetres> => {
   const bad = badJoint(joint);
   if (bad) return refuse(bad);
-  const radius = (joint.opening + joint.tenon) / 4;
-  const height = joint.depth - engagedHeightOf(joint) / 2;
   const shift = (helixTilt: number) =>
     askewFlankShift({
       part,
       wall: 'inner',
       pitch: joint.pitch,
       hand: joint.hand,
-      radius: mm(radius),
-      cutterRadius: mm(joint.cutterRadius - height),
+      radius: mm(halfwayDown(joint, part)),
+      cutterRadius: mm(joint.cutterRadius - joint.depth / 2),
       lean: rad(0),
       helixTilt: rad(helixTilt),
     });
@@ -122,7 +124,7 @@ export const thinningByTilt = (joint: AlignedJoint, part: Part, tilt: Radians): 
 /** The tilt of the wrong sign that thins one piece's ridge by a tenth of half the pitch, rad. Within 10 % to 3 degrees. */
 export const tiltLimit = (joint: AlignedJoint, part: Part): Result<Radians> => {
   // Thinning is quadratic, K ((lead + tilt)^2 - lead^2), so one trial tilt of the size of the lead (3 K lead^2) gives K.
-  const lead = joint.pitch / (2 * Math.PI * ((joint.opening + joint.tenon) / 4));
+  const lead = joint.pitch / (2 * Math.PI * halfwayDown(joint, part));
   const trial = Math.min(lead, 0.1);
   const thinned = thinningByTilt(joint, part, rad(trial));
   if (!thinned.ok) return thinned;
