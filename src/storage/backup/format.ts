@@ -1,0 +1,53 @@
+import type { Stored } from '../../domain/log/records.ts';
+import type { Settings } from '../../domain/log/settings.ts';
+import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
+import type { Superseded } from '../schema.ts';
+
+/** A backup is a ZIP of these. The manifest holds the SHA-256 of every other entry. */
+export const ENTRIES = {
+  manifest: 'manifest.json',
+  log: 'log.json',
+  boxes: 'boxes.csv',
+  photo: (sha256: string) => `photos/${sha256}.jpg`,
+  thumbnail: (sha256: string) => `thumbnails/${sha256}.jpg`,
+} as const;
+
+export const FORMAT = 'lidwright-backup';
+export const FORMAT_VERSION = 1;
+
+/** A photo as log.json names it; its bytes are the entry named by its hash. */
+export interface PhotoEntry {
+  readonly logId: string;
+  readonly id: string;
+  readonly sha256: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** log.json: everything but the pictures. The id of the installation that made it is not in it. */
+export interface BackupLog {
+  readonly format: typeof FORMAT;
+  readonly version: number;
+  readonly madeAt: number;
+  readonly records: readonly Stored[];
+  readonly superseded: readonly Superseded[];
+  readonly events: readonly (SetUpEvent | ForeignEvent)[];
+  readonly photos: readonly PhotoEntry[];
+  readonly settings: Partial<Settings> | null;
+}
+
+/** Why a file was refused whole; nothing was changed. `entry` and the misfit say where. */
+export type BackupRefusal =
+  | { readonly why: 'not-a-backup' }
+  | { readonly why: 'newer-format'; readonly version: number }
+  | { readonly why: 'too-big' }
+  | { readonly why: 'entry-missing'; readonly entry: string }
+  | { readonly why: 'entry-damaged'; readonly entry: string }
+  | {
+      readonly why: 'misfit';
+      readonly entry: string;
+      readonly at: string;
+      readonly expected: string;
+      readonly found: string;
+    }
+  | { readonly why: 'contradicts'; readonly what: 'event' | 'photo'; readonly id: string };

@@ -1,0 +1,134 @@
+import { canonical, compareVersions } from '../../domain/log/version.ts';
+import { ok, type Result, refuse } from '../../domain/result.ts';
+import { StorageFailure } from '../failure.ts';
+import { DEVICE_KEYS } from '../names.ts';
+import { mergeRecord } from '../records.ts';
+import { read, write } from '../write.ts';
+import { type BackupRefusal, ENTRIES, type PhotoEntry } from './format.ts';
+import type { Backup } from './read-backup.ts';
+import { sweepOrphanPhotos } from './sweep-photos.ts';
+
+/** What taking a backup in would do, counted in records, events and photos together where not said otherwise. */
+export interface Summary {
+  /** Not on this phone yet. */
+  readonly fresh: number;
+  /** Records that differ; the later version stays, the other is kept for 30 days. */
+  readonly changed: number;
+  readonly same: number;
+  readonly boxes: number;
+  readonly photos: number;
+  readonly madeAt: number;
+  /** This very file was taken in before. */
+  readonly takenInBefore: boolean;
+}
+
+/** Compares a sound backup with what is here. Changes nothing. Refuses one that contradicts a fact of this phone. */
+export const summarize = (backup: Backup): Promise<Result<Summary, BackupRefusal>> =>
+  read(['records', 'events', 'photos', 'imports'], async (tx) => {
+    const { log } = backup;
+    let fresh = 0;
+    let changed = 0;
+    let same = 0;
+    for (const record of log.records) {
+      const here = await tx.objectStore('records').get([record.logId, record.kind, record.id]);
+      if (!here) fresh += 1;
+      else if (compareVersions(here, record) === 0) same += 1;
+      else changed += 1;
+    }
+    for (const event of log.events) {
+      const here = await tx.objectStore('events').get([event.logId, event.runId, event.n, event.writer]);
+      if (!here) fresh += 1;
+      else if (canonical(here) === canonical(event)) same += 1;
+      else return refuse({ why: 'contradicts', what: 'event', id: `${event.runId} ${event.n}` });
+    }
+    for (const photo of log.photos) {
+      const here = await tx.objectStore('photos').get([photo.logId, photo.id]);
+      if (!here) fresh += 1;
+      else if (here.sha256 === photo.sha256) same += 1;
+      else return refuse({ why: 'contradicts', what: 'photo', id: photo.id });
+    }
+    const marks = await Promise.all(
+      logsOf(backup).map((logId) => tx.objectStore('imports').get([logId, backup.id])),
+    );
+    return ok({
+      fresh,
+      changed,
+      same,
+      boxes: log.records.filter((record) => record.kind === 'box' && record.body).length,
+      photos: log.photos.length,
+      madeAt: log.madeAt,
+      takenInBefore: marks.length > 0 && marks.every((mark) => mark !== undefined),
+    });
+  });
+
+/**
+ * Takes a sound backup in. Photos go first, one by one, under their own keys, where nothing shows them yet; then one
+ * strict transaction writes records, events and the mark of the import, all or nothing. This installation becomes a new
+ * writer, for the backup may hold versions that it wrote itself before a wipe. If it fails, staged photos are swept.
+ */
+export const takeIn = async (
+  backup: Backup,
+  now: number,
+  freshWriter: string,
+): Promise<Result<Summary, BackupRefusal>> => {
+  const summary = await summarize(backup);
+  if (!summary.ok) return summary;
+  try {
+    for (const photo of backup.log.photos) {
+      const staged = await stagePhoto(backup, photo);
+      if (!staged.ok) {
+        await sweepOrphanPhotos();
+        return staged;
+      }
+    }
+    await writeAll(backup, now, freshWriter);
+  } catch (error) {
+    await sweepOrphanPhotos().catch(() => {});
+    throw error;
+  }
+  return summary;
+};
+
+const stagePhoto = async (
+  backup: Backup,
+  { logId, id, sha256, width, height }: PhotoEntry,
+): Promise<Result<void, BackupRefusal>> => {
+  const full = await backup.picture(ENTRIES.photo(sha256));
+  if (!full.ok) return full;
+  const thumbnail = await backup.picture(ENTRIES.thumbnail(sha256));
+  if (!thumbnail.ok) return thumbnail;
+  const type = 'image/jpeg';
+  await write(['photos', 'thumbnails'], async (tx) => {
+    if (await tx.objectStore('photos').getKey([logId, id])) return;
+    await tx.objectStore('photos').put({ logId, id, type, width, height, bytes: full.value.buffer, sha256 });
+    await tx.objectStore('thumbnails').put({ logId, id, type, bytes: thumbnail.value.buffer });
+  });
+  return ok(undefined);
+};
+
+const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<void> =>
+  write(['records', 'superseded', 'events', 'imports', 'device'], async (tx) => {
+    const { log } = backup;
+    for (const record of log.records) await mergeRecord(tx, record, now);
+    for (const version of log.superseded) {
+      const { logId, kind, id, rev, writer } = version;
+      const store = tx.objectStore('superseded');
+      if (!(await store.getKey([logId, kind, id, rev, writer]))) await store.put(version);
+    }
+    for (const event of log.events) {
+      const store = tx.objectStore('events');
+      const here = await store.get([event.logId, event.runId, event.n, event.writer]);
+      if (!here) await store.add(event);
+      else if (canonical(here) !== canonical(event)) throw new StorageFailure('taken');
+    }
+    const device = tx.objectStore('device');
+    if (log.settings && !(await device.getKey(DEVICE_KEYS.settings)))
+      await device.put(log.settings, DEVICE_KEYS.settings);
+    await device.put(freshWriter, DEVICE_KEYS.writer);
+    for (const logId of logsOf(backup))
+      await tx.objectStore('imports').put({ logId, id: backup.id, at: now });
+  });
+
+const logsOf = ({ log }: Backup): string[] => [
+  ...new Set([...log.records, ...log.events].map((entry) => entry.logId)),
+];
