@@ -44,14 +44,14 @@ export const seenFrom = (
   for (const row of rows) {
     const exposure = exposureOf(row, step.key);
     if (exposure !== 'missed' && exposure !== 'done') silent[exposure]++;
-    else if (row.firstFit === 'unknown') silent['never-tried']++;
+    else if (row.firstTry === 'unknown') silent['never-tried']++;
     else {
-      const faults = row.firstFit === 'failed' ? row.symptoms : [];
+      const faults = row.firstTry === 'failed' ? row.symptoms : [];
       const kinds = faults.map((symptom) => mechanism(step.guards, symptom));
       seen.push({
         row,
         missed: exposure === 'missed',
-        event: row.firstFit === 'scrapped' || kinds.includes('explains'),
+        event: row.firstTry === 'scrapped' || kinds.includes('explains'),
         control: kinds.includes('cannot'),
       });
     }

@@ -21,7 +21,7 @@ export type Symptom = Exclude<GoingOn, 'free'> | Exclude<Seated, 'flush'> | Excl
  * What the first trial fit said. `eased`: tight, then right after a single easing, which is good practice and no failure.
  * `scrapped`: given up for the thread before any trial. `unknown`: never tried.
  */
-export type FirstFit = 'right' | 'eased' | 'failed' | 'scrapped' | 'unknown';
+export type FirstTry = 'right' | 'eased' | 'failed' | 'scrapped' | 'unknown';
 
 /** One trial that says something of size: the clearance as computed at that depth, and how it went on. */
 export interface ClearanceTrial {
@@ -53,10 +53,12 @@ export interface JointRow {
   readonly hardener: Hardener;
   readonly insertRing: boolean;
   readonly steps: Readonly<Record<Part, Readonly<Record<string, StepAtCut>>>>;
-  readonly firstFit: FirstFit;
+  readonly firstTry: FirstTry;
   /** Of the first trial; for a joint scrapped for its thread, whatever was noted. */
   readonly symptoms: readonly Symptom[];
   readonly clearanceTrials: readonly ClearanceTrial[];
+  /** False: the clearances were reckoned with an assumed tip flat, alike for all joints of this rig. */
+  readonly tipFlatKnown: boolean;
 }
 
 /** A step that can be scored, and what it guards against. */

@@ -47,11 +47,11 @@ const LEVEL = 0.9;
 
 /** Did the crests come out whole? A joint given up for its thread did not. */
 const crestsHeld = (row: JointRow): boolean =>
-  row.firstFit !== 'scrapped' && !row.symptoms.some((symptom) => CRUMBLED.has(symptom));
+  row.firstTry !== 'scrapped' && !row.symptoms.some((symptom) => CRUMBLED.has(symptom));
 
 /** Each wood's record by pitch. Joints with a hardener are kept apart; the thread-bearing wood is credited, a ring for its lid. */
 export const woodsByPitch = (table: JointTable): WoodsByPitch => {
-  const rows = inTimeOrder(table.rows).filter((row) => row.firstFit !== 'unknown');
+  const rows = inTimeOrder(table.rows).filter((row) => row.firstTry !== 'unknown');
   const groups = new Map<string, JointRow[]>();
   for (const row of rows) {
     const key = `${row.wood}\u0000${row.hardener !== 'none'}\u0000${row.pitch.toFixed(3)}`;
@@ -78,7 +78,7 @@ export const woodsByPitch = (table: JointTable): WoodsByPitch => {
       alone: wilson(held, LEVEL),
       pooled,
       right: {
-        events: joints.filter((row) => row.firstFit === 'right' || row.firstFit === 'eased').length,
+        events: joints.filter((row) => row.firstTry === 'right' || row.firstTry === 'eased').length,
         total: joints.length,
       },
     };
