@@ -60,7 +60,7 @@ export interface RunState {
   readonly pausedFor: Span;
   /** Time that belongs to no single step: stretches ticked at once, movements, the close. */
   readonly unplaced: Span;
-  /** Events that could not be applied, kept: unknown step, after the close, before the start. */
+  /** Events that could not be applied, or not in full, kept: unknown step, hold point in a stretch, after the close, before the start. */
   readonly stray: readonly (SetUpEvent | ForeignEvent)[];
   /** Two writers wrote without having seen each other: the setting is not known. */
   readonly contested: boolean;
@@ -141,7 +141,10 @@ export const foldRun = (events: readonly (SetUpEvent | ForeignEvent)[]): RunStat
     closeWhatRestsOnSkipped(slots);
   }
 
-  const steps: StepState[] = [...slots.values()];
+  const steps: StepState[] = [...slots.values()].map((slot) => ({
+    ...slot,
+    reopenedBy: slot.status === 'reopened' ? slot.reopenedBy : null,
+  }));
   return {
     runId: started.runId,
     boxId: started.boxId,
@@ -199,19 +202,23 @@ const spentOn = (
   return null;
 };
 
-/** Applies a tick, reading or movement. False when it names a step that is not there. */
+/** Applies a tick, reading or movement. False when it names a step that is not there, or several with a hold point among them. */
 const apply = (
   event: SetUpEvent & { kind: 'ticked' | 'read' | 'moved' | 'started' | 'undone' },
   slots: Map<string, Slot>,
   procedure: Procedure,
 ): boolean => {
   if (event.kind === 'ticked') {
-    const named = event.steps.map((key) => slots.get(key)).filter((slot) => slot !== undefined);
+    const several = event.steps.length > 1;
+    // A hold point is asked singly: no stretch can wave it through, whoever wrote it.
+    const named = event.steps
+      .map((key) => slots.get(key))
+      .filter((slot) => slot !== undefined && !(several && slot.step.hold)) as Slot[];
     for (const slot of named) {
       slot.status = SETTLED[event.verdict];
       slot.since = event.verdict === 'pass' ? event.at : null;
       slot.reopenedBy = null;
-      slot.timeUnknown = event.steps.length > 1;
+      slot.timeUnknown = several;
     }
     return named.length === event.steps.length;
   }
@@ -233,15 +240,21 @@ const apply = (
   return false;
 };
 
-/** A skipped step closes, in order, the steps that rest on it; doing it after all gives them back. */
+/**
+ * A skipped step closes the open steps that rest on it, and those that rest on these, in whatever order the procedure lists
+ * them. Doing it after all gives them back as they were.
+ */
 const closeWhatRestsOnSkipped = (slots: ReadonlyMap<string, Slot>): void => {
-  for (const slot of slots.values()) {
-    const unsupported = slot.step.restsOn.some((key) => {
-      const status = slots.get(key)?.status;
-      return status === 'skipped' || status === 'closed';
+  const unsupported = (slot: Slot, above: readonly Slot[]): boolean =>
+    slot.step.restsOn.some((key) => {
+      const under = slots.get(key);
+      if (!under || above.includes(under)) return false;
+      if (under.status === 'skipped') return true;
+      return (OPEN.has(under.status) || under.status === 'closed') && unsupported(under, [...above, under]);
     });
-    if (unsupported && OPEN.has(slot.status)) slot.status = 'closed';
-    else if (!unsupported && slot.status === 'closed') slot.status = 'to-come';
+  for (const slot of slots.values()) {
+    if (slot.step.restsOn.length === 0 || !(OPEN.has(slot.status) || slot.status === 'closed')) continue;
+    slot.status = unsupported(slot, [slot]) ? 'closed' : slot.reopenedBy ? 'reopened' : 'to-come';
   }
 };
 

@@ -19,15 +19,16 @@ export const CLOCK_TOLERANCE_MS = 2_000;
 
 /**
  * The time between two stamps. Exact (the monotonic difference) within one page load when hidden at most 30 s and the
- * clocks agree within 2 s. Else bounds: at least what was certainly watched, at most the larger clock. Across page
+ * clocks agree within 2 s; a monotonic clock that ran backwards is never exact. Else bounds: at least what was certainly watched, at most the larger clock. Across page
  * loads only the wall clock is left, and if it ran backwards nothing is known but the sign: [0, 0], not exact.
  */
 export const between = (from: Stamp, to: Stamp): Span => {
   const wall = to.at - from.at;
   if (from.session !== to.session) return { min: 0, max: Math.max(0, wall), exact: false };
-  const mono = Math.max(0, to.mono - from.mono);
+  const watched = to.mono - from.mono;
+  const mono = Math.max(0, watched);
   const hidden = Math.max(0, to.hid - from.hid);
-  if (hidden <= LONGEST_GLANCE_MS && Math.abs(wall - mono) <= CLOCK_TOLERANCE_MS)
+  if (watched >= 0 && hidden <= LONGEST_GLANCE_MS && Math.abs(wall - mono) <= CLOCK_TOLERANCE_MS)
     return { min: mono, max: mono, exact: true };
   return { min: Math.max(0, mono - hidden), max: Math.max(mono, wall), exact: false };
 };
