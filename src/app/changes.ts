@@ -4,7 +4,16 @@ import { listen, post } from '../platform/channel.ts';
 
 /** What can change under a screen. */
 export type Topic = Kind | 'events' | 'photos' | 'log';
-const TOPICS: readonly Topic[] = ['box', 'rig', 'procedure', 'instrument', 'wood', 'events', 'photos', 'log'];
+export const TOPICS: readonly Topic[] = [
+  'box',
+  'rig',
+  'procedure',
+  'instrument',
+  'wood',
+  'events',
+  'photos',
+  'log',
+];
 
 /** A counter a topic; a screen that reads one is drawn again when it moves. */
 export const changes = Object.fromEntries(TOPICS.map((topic) => [topic, signal(0)])) as Record<

@@ -1,3 +1,25 @@
+import type { BackupRefusal } from '../../storage/backup/format.ts';
+
+/** Why a backup was refused. */
+export const backupRefusalWords = (refusal: BackupRefusal): string => {
+  switch (refusal.why) {
+    case 'not-a-backup':
+      return 'This is not a Lidwright backup.';
+    case 'newer-format':
+      return 'A newer version of the app made this backup. Update the app, then try again.';
+    case 'too-big':
+      return 'This file is larger than any backup could be.';
+    case 'entry-missing':
+      return `A part is missing from it: ${refusal.entry}.`;
+    case 'entry-damaged':
+      return `A part of it is damaged: ${refusal.entry}.`;
+    case 'misfit':
+      return `In ${refusal.entry}, ${refusal.at}: ${refusal.expected} was expected, ${refusal.found} found.`;
+    case 'contradicts':
+      return `It says otherwise than this phone about a ${refusal.what} that never changes (${refusal.id}).`;
+  }
+};
+
 export const shopWords = {
   title: 'Shop',
   back: 'Shop',
@@ -45,7 +67,9 @@ export const shopWords = {
     import: 'Import a backup',
     importNow: 'Take this in',
     importLeave: 'Leave it',
-    refused: 'Refused whole; nothing was changed.',
+    refused: (why: string) => `${why} Refused whole; nothing was changed.`,
+    before: 'This very file was taken in before.',
+    madeAt: (when: string) => `Made ${when}.`,
     summary: (fresh: number, changed: number, same: number) =>
       `${fresh} new, ${changed} that differ (the later version stays, the other is kept 30 days), ${same} already here.`,
     imported: 'Taken in.',
@@ -67,7 +91,6 @@ export const shopWords = {
       'Saltmarsh Turners is an invented workshop with about 120 boxes. Its log stands beside yours and never mixes with it.',
     demoOpen: 'Open the demo',
     demoLeave: 'Remove the demo',
-    demoShow: 'Back to my own log',
     replaced: 'Replaced versions',
     replacedNone: 'None in the last 30 days.',
     restore: 'Bring back',

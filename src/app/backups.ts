@@ -1,0 +1,64 @@
+import type { Result } from '../domain/result.ts';
+import { newId } from '../platform/ids.ts';
+import { boxesCsv } from '../storage/backup/boxes-csv.ts';
+import type { BackupRefusal } from '../storage/backup/format.ts';
+import { makeBackup } from '../storage/backup/make-backup.ts';
+import { type Backup, readBackup } from '../storage/backup/read-backup.ts';
+import { type Summary, summarize, takeIn } from '../storage/backup/take-in.ts';
+import { getDevice, putDevice } from '../storage/device.ts';
+import { DEVICE_KEYS } from '../storage/names.ts';
+import { listRecords } from '../storage/records.ts';
+import { announce, TOPICS } from './changes.ts';
+import { attempt } from './failure.ts';
+import { DEMO_LOG, logId, openSession } from './session.ts';
+
+/** When the last backup left this phone, epoch ms. */
+export const lastBackup = (): Promise<number | undefined> => getDevice<number>(DEVICE_KEYS.backups);
+
+const stampOf = (now: Date): string => now.toISOString().slice(0, 16).replace(/[-:]/g, '').replace('T', '-');
+
+/** Everything but the demo, as a file; made first and shared by a second tap, since sharing needs a fresh one. */
+export const backupFile = async (): Promise<File | undefined> => {
+  const now = new Date();
+  const blob = await attempt(() => makeBackup(now.getTime(), [DEMO_LOG]));
+  return blob && new File([blob], `lidwright-${stampOf(now)}.zip`, { type: 'application/zip' });
+};
+
+/** The boxes of the log on screen as a table. */
+export const boxesTable = async (): Promise<File | undefined> => {
+  const boxes = await attempt(() => listRecords(logId.value, 'box'));
+  return (
+    boxes && new File([boxesCsv(boxes)], `lidwright-boxes-${stampOf(new Date())}.csv`, { type: 'text/csv' })
+  );
+};
+
+/** Remembers that a backup was handed over. */
+export const noteBackup = async (): Promise<void> => {
+  await attempt(() => putDevice(DEVICE_KEYS.backups, Date.now()));
+};
+
+export interface Offered {
+  readonly backup: Backup;
+  readonly summary: Summary;
+}
+
+/** Reads a file and says what taking it in would do; nothing is changed. */
+export const lookInto = async (file: File): Promise<Result<Offered, BackupRefusal> | undefined> =>
+  attempt(async () => {
+    const backup = await readBackup(file);
+    if (!backup.ok) return backup;
+    const summary = await summarize(backup.value);
+    return summary.ok ? { ok: true, value: { backup: backup.value, summary: summary.value } } : summary;
+  });
+
+/** Takes it in, whole or not at all; this installation becomes a new writer. */
+export const takeBackupIn = async ({
+  backup,
+}: Offered): Promise<Result<Summary, BackupRefusal> | undefined> => {
+  const taken = await attempt(() => takeIn(backup, Date.now(), newId()));
+  if (taken?.ok) {
+    await openSession();
+    for (const topic of TOPICS) announce(topic);
+  }
+  return taken;
+};
