@@ -112,7 +112,7 @@ export const cutJoint = (random: Random, order: Order, neglect: Neglect): Joint 
     diameter: mm((trueBore + trueTenon) / 2),
     sound: random.chance(fromOdds(odds * (order.hardener === 'thin-ca' ? woods.hardenerOdds : 1))),
     doubled: neglect.pickUp && random.chance(steps['pick-up'].doubledWhenMissed),
-    chuckTilt: degrees(random.chance(0.05) ? random.between(0.3, 0.6) : Math.abs(random.normal(0, 0.03))),
-    drying: random.chance(0.04) ? random.between(2, 4) : random.between(0, 0.3),
+    chuckTilt: degrees(random.chance(0.04) ? random.between(0.3, 0.6) : Math.abs(random.normal(0, 0.03))),
+    drying: random.chance(0.025) ? random.between(2, 4) : random.between(0, 0.3),
   };
 };
