@@ -2,10 +2,12 @@ import type { PhotoRef } from '../domain/log/records.ts';
 import { newId } from '../platform/ids.ts';
 import { shrinkPhoto } from '../platform/photo.ts';
 import { getPhoto, getThumbnail } from '../storage/photos.ts';
-import type { PhotoProblem } from '../workers/photo-message.ts';
 import { changeBox } from './boxes.ts';
 import { announce } from './changes.ts';
 import { logId } from './session.ts';
+
+/** Why a picture could not be made small enough to keep. */
+type PhotoProblem = Extract<Awaited<ReturnType<typeof shrinkPhoto>>, { readonly ok: false }>['error'];
 
 /** How a picked file ended: in the log, refused for what it is, or refused by the store (which the shell shows). */
 export type PhotoKept = 'kept' | 'not-saved' | PhotoProblem;
