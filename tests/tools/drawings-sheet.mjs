@@ -1,4 +1,5 @@
-// Renders every step drawing by day and by night, with and without labels, at full and at a third of its size:
+// Renders every step drawing by day and by night, with and without labels, at full and at a third of its size, then the
+// strip, the sections and the marks:
 //   node tests/tools/drawings-sheet.mjs [folder, /tmp/drawings unless told] [key,key to draw only those]
 // Look at the PNGs: from each drawing alone, its labels hidden, one should be able to name the step.
 import { mkdir } from 'node:fs/promises';
@@ -18,16 +19,17 @@ await server.listen();
 const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] });
 
 const sheets = ['day', 'night'].flatMap((look) =>
-  [1, 1 / 3].flatMap((scale) => ['yes', 'no'].map((labels) => ({ look, scale, labels }))),
+  [1, 1 / 3].flatMap((scale) => ['yes', 'no'].map((labels) => ({ look, scale, labels, what: 'steps' }))),
 );
+sheets.push(...['day', 'night'].map((look) => ({ look, scale: 1, labels: 'yes', what: 'figures' })));
 try {
-  for (const { look, scale, labels } of sheets) {
+  for (const { look, scale, labels, what } of sheets) {
     const page = await browser.newPage({ viewport: { width: Math.round(1540 * scale) + 24, height: 400 } });
     page.on('pageerror', (error) => console.error(error));
-    const query = new URLSearchParams({ look, labels, scale: String(scale), ...(only && { only }) });
+    const query = new URLSearchParams({ look, labels, what, scale: String(scale), ...(only && { only }) });
     await page.goto(`http://localhost:5311/tests/tools/drawings-sheet/index.html?${query}`);
     await page.locator('body[data-ready]').waitFor();
-    const name = `${look}-${scale === 1 ? 'full' : 'third'}-${labels === 'yes' ? 'labelled' : 'bare'}.png`;
+    const name = `${what}-${look}-${scale === 1 ? 'full' : 'third'}-${labels === 'yes' ? 'labelled' : 'bare'}.png`;
     await page.screenshot({ path: `${folder}/${name}`, fullPage: true });
     await page.close();
     console.log(`${folder}/${name}`);

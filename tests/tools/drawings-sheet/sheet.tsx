@@ -3,8 +3,9 @@ import '@fontsource/atkinson-hyperlegible-next/700.css';
 import { render } from 'preact';
 import { DRAWING_KEYS } from '../../../src/ui/drawings/drawing-key.ts';
 import { loadStepDrawing } from '../../../src/ui/drawings/step-drawing.tsx';
+import { figures } from './figures.tsx';
 
-// ?look=day|night&labels=yes|no&scale=1 or 0.333&names=yes|no&only=key,key
+// ?look=day|night & labels=yes|no & scale=1 & only=key,key & what=figures for everything but the steps
 const query = new URLSearchParams(location.search);
 const only = query.get('only')?.split(',');
 const labelled = query.get('labels') !== 'no';
@@ -14,13 +15,15 @@ document.documentElement.dataset.look = query.get('look') ?? 'day';
 const keys = DRAWING_KEYS.filter((key) => !only || only.includes(key));
 const drawings = await Promise.all(keys.map(async (key) => ({ key, Drawing: await loadStepDrawing(key) })));
 
+const sheets =
+  query.get('what') === 'figures'
+    ? figures
+    : drawings.map(({ key, Drawing }) => <Drawing key={key} labelled={labelled} />);
+
 render(
-  drawings.map(({ key, Drawing }) => (
-    <figure key={key} style={{ width: `${width}px` }}>
-      {query.get('names') === 'yes' && <figcaption>{key}</figcaption>}
-      <div class="paper">
-        <Drawing labelled={labelled} />
-      </div>
+  sheets.map((sheet, i) => (
+    <figure key={i} class="paper" style={{ width: `${width}px` }}>
+      {sheet}
     </figure>
   )),
   document.getElementById('sheet') as HTMLElement,

@@ -1,0 +1,77 @@
+export interface Callout {
+  /** The place it speaks of. */
+  readonly at: readonly [x: number, y: number];
+  readonly text: string;
+  readonly look?: boolean;
+}
+
+/**
+ * Heights for labels that want to stand at `wanted` but need `apart` between them, within [low, high]: in order, none
+ * nearer than `apart` to the next, pushed back from the end when they would run over it.
+ */
+export const spread = (wanted: readonly number[], apart: number, low: number, high: number): number[] => {
+  const order = wanted.map((_, i) => i).sort((a, b) => (wanted[a] ?? 0) - (wanted[b] ?? 0));
+  const placed = new Array<number>(wanted.length).fill(low);
+  let free = low;
+  for (const i of order) {
+    placed[i] = Math.max(free, wanted[i] ?? low);
+    free = (placed[i] ?? low) + apart;
+  }
+  let last = high;
+  for (const i of order.reverse()) {
+    placed[i] = Math.min(last, placed[i] ?? high);
+    last = (placed[i] ?? high) - apart;
+  }
+  return placed;
+};
+
+/** Labels in a column at x, each led by a thin line from its place. */
+export const Callouts = ({
+  callouts,
+  x,
+  low,
+  high,
+  side = 'right',
+}: {
+  callouts: readonly Callout[];
+  x: number;
+  low: number;
+  high: number;
+  side?: 'left' | 'right';
+}) => {
+  const heights = spread(
+    callouts.map((c) => c.at[1]),
+    20,
+    low,
+    high,
+  );
+  const back = side === 'right' ? -1 : 1;
+  return (
+    <g>
+      {callouts.map(({ at, text, look }, i) => {
+        const y = heights[i] ?? low;
+        const colour = look ? 'var(--blue)' : 'var(--soft)';
+        return (
+          <g key={text + String(at)}>
+            <path
+              d={`M${at[0]} ${at[1]}L${x + back * 14} ${y}H${x + back * 4}`}
+              stroke={colour}
+              stroke-width="1"
+              fill="none"
+            />
+            <circle cx={at[0]} cy={at[1]} r="3" fill={colour} stroke="none" />
+            <text
+              x={x}
+              y={y + 5.5}
+              fill={colour}
+              font-weight={look ? 700 : 400}
+              text-anchor={side === 'right' ? 'start' : 'end'}
+            >
+              {text}
+            </text>
+          </g>
+        );
+      })}
+    </g>
+  );
+};
