@@ -1,6 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { settings } from '../../app/session.ts';
+import { lookForUpdate } from '../../app/updates.ts';
 import { holdBusy } from '../../platform/busy.ts';
 import { keepAwake, type Waking } from '../../platform/wake-lock.ts';
 
@@ -15,6 +16,7 @@ export const useAtTheLathe = (): Signal<Waking> => {
     return () => {
       sleep();
       release();
+      lookForUpdate();
     };
   }, []);
   return waking;

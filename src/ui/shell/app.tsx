@@ -3,9 +3,11 @@ import { DEMO_LOG, logId } from '../../app/session.ts';
 import { Bench } from '../places/bench/bench.tsx';
 import { SetUp } from '../set-up/set-up.tsx';
 import { failureWords, shellWords } from '../text/shell-words.ts';
+import { DemoNote } from './demo-note.tsx';
 import { Later } from './later.tsx';
 import { PlacesBar } from './places-bar.tsx';
 import { route } from './route.ts';
+import { UpdateNote } from './update-note.tsx';
 
 /** The whole screen: a set-up by itself, or one of the five places over the bar. */
 export const App = () => {
@@ -19,7 +21,8 @@ export const App = () => {
     );
   return (
     <>
-      {logId.value === DEMO_LOG && <p class="demo-note">{shellWords.demo}</p>}
+      {logId.value === DEMO_LOG && <DemoNote />}
+      <UpdateNote />
       <FailureNote />
       <Place name={place} rest={rest} />
       <PlacesBar place={place} />

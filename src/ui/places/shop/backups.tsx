@@ -1,5 +1,5 @@
-import { offline } from '../../../app/after-start.ts';
 import { lastBackup } from '../../../app/backups.ts';
+import { offline } from '../../../app/updates.ts';
 import { keeping, space } from '../../../platform/persist.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { hrefTo } from '../../shell/route.ts';
