@@ -4,10 +4,10 @@ import { shellWords as words } from '../text/shell-words.ts';
 /** A new version waits and nothing is open that a reload could lose. */
 export const UpdateNote = () =>
   updateOffered.value && (
-    <aside class="demo-note" role="status">
+    <div class="demo-note" role="status">
       <span>{words.update}</span>
       <button type="button" onClick={takeUpdate}>
         {words.takeUpdate}
       </button>
-    </aside>
+    </div>
   );
