@@ -37,9 +37,12 @@ export const depthOfTurns = (dialTurns: Turns, dial: Dial): Result<Millimetres> 
 /** The finest step that a dial and a hand can be asked for, mm: 0.05 mm, or 2 thou for who thinks in inches. */
 export const benchStep = { metric: mm(0.05), inch: mm(0.002 * MM_PER_INCH) } as const;
 
+/** A whole number of steps, mm, free of the last bits that binary fractions leave. */
+export const steps = (count: number, step: number): Millimetres => mm(Number((count * step).toFixed(6)));
+
 /** A length to the nearest bench step, never less than one step when it is more than nothing. */
 export const toBenchStep = (length: Millimetres, unit: keyof typeof benchStep): Millimetres => {
   if (!Number.isFinite(length) || length === 0) return mm(0);
   const step = benchStep[unit];
-  return mm(Math.sign(length) * Math.max(1, Math.round(Math.abs(length) / step)) * step);
+  return steps(Math.sign(length) * Math.max(1, Math.round(Math.abs(length) / step)), step);
 };

@@ -1,0 +1,41 @@
+import { firstRefusal, ok, type Result, refuse, within } from '../result.ts';
+import { type Millimetres, mm } from '../units/brands.ts';
+
+/** A fit that a hand calls right: clearance between half and one and a half times the wanted one, crests just clear. An estimate, no source. */
+export interface FitTarget {
+  readonly wanted: Millimetres;
+  readonly least: Millimetres;
+  readonly most: Millimetres;
+  /** Least radial gap of either crest. */
+  readonly crestGap: Millimetres;
+  /** Least gap from the end of the tenon to the floor. */
+  readonly bottomGap: Millimetres;
+}
+
+/** Crests nearer than this rub on fuzz, mm. An estimate, no source. */
+const LEAST_CREST_GAP = 0.02;
+/** Kept between tenon and floor, mm. Common practice, no source. */
+const LEAST_BOTTOM_GAP = 0.3;
+
+/** The target around a wanted diametral clearance, 0.05 to 3 mm. */
+export const targetFor = (wanted: Millimetres): Result<FitTarget> => {
+  const refusal = firstRefusal(within('wantedClearance', wanted, 0.05, 3));
+  return refusal
+    ? refuse(refusal)
+    : ok({
+        wanted,
+        least: mm(wanted / 2),
+        most: mm(1.5 * wanted),
+        crestGap: mm(LEAST_CREST_GAP),
+        bottomGap: mm(LEAST_BOTTOM_GAP),
+      });
+};
+
+/** What is known of how a pair stands, mm; null is not known. Crest gaps are those of the tightest place. */
+export interface FitState {
+  readonly clearance: Millimetres | null;
+  readonly endPlay: Millimetres | null;
+  readonly tenonCrestGap: Millimetres | null;
+  readonly recessCrestGap: Millimetres | null;
+  readonly bottomGap: Millimetres | null;
+}
