@@ -1,0 +1,48 @@
+import { TABLED_WOODS } from '../domain/wood/strain-of.ts';
+import { listRecords } from '../storage/records.ts';
+import { allBoxes } from './boxes.ts';
+import { logId } from './session.ts';
+
+/** A wood as a plan keeps it and as it is called. */
+export interface WoodName {
+  readonly key: string;
+  readonly name: string;
+}
+
+export interface WoodsToChoose {
+  /** Every wood known, the ones used last first. */
+  readonly all: readonly WoodName[];
+  /** How many of those were used before. */
+  readonly used: number;
+}
+
+/** The woods of earlier boxes, newest first, then the user's own, then the tables'. */
+export const woodsToChoose = async (): Promise<WoodsToChoose> => {
+  const own = (await listRecords(logId.value, 'wood')).flatMap(({ id, body }) =>
+    body ? [{ key: id, name: body.name }] : [],
+  );
+  const nameOf = (key: string): string => own.find((wood) => wood.key === key)?.name ?? key;
+  const used = new Set(
+    (await allBoxes()).flatMap(({ box: { plan } }) =>
+      [plan.lid, plan.base, plan.insert].flatMap((use) => (use ? [use.wood] : [])),
+    ),
+  );
+  const rest = [...own.map(({ key }) => key), ...TABLED_WOODS].filter((key) => !used.has(key));
+  return { all: [...used, ...rest].map((key) => ({ key, name: nameOf(key) })), used: used.size };
+};
+
+/** The wood of that name, or null: a name that is no wood's is kept as it was typed. */
+export const woodNamed = ({ all }: WoodsToChoose, typed: string): WoodName | null => {
+  const wanted = typed.trim().toLowerCase();
+  return all.find(({ name }) => name.toLowerCase() === wanted) ?? null;
+};
+
+/** Woods whose name holds every word typed, in any order, at most `most`; with nothing typed, those used before. */
+export const woodsLike = ({ all, used }: WoodsToChoose, typed: string, most: number): readonly WoodName[] => {
+  const words = typed
+    .toLowerCase()
+    .split(/[\s,]+/)
+    .filter(Boolean);
+  const among = words.length === 0 ? all.slice(0, used) : all;
+  return among.filter(({ name }) => words.every((word) => name.toLowerCase().includes(word))).slice(0, most);
+};

@@ -1,0 +1,28 @@
+/** One size of a list: its letter in the drawing, what it is, the figure, and a word about it. */
+export interface SizeRow {
+  readonly letter?: string;
+  readonly name: string;
+  readonly value: string;
+  readonly note?: string;
+}
+
+/** Sizes under a heading, numbers at the right where the eye finds them. */
+export const Sizes = ({ heading, rows }: { heading: string; rows: readonly SizeRow[] }) => (
+  <section>
+    <h3>{heading}</h3>
+    <dl class="sizes">
+      {rows.map(({ letter, name, value, note }) => (
+        <div key={name}>
+          {letter && (
+            <dt class="letter" aria-hidden="true">
+              {letter}
+            </dt>
+          )}
+          <dt>{name}</dt>
+          <dd class="value">{value}</dd>
+          {note && <dd class="note">{note}</dd>}
+        </div>
+      ))}
+    </dl>
+  </section>
+);

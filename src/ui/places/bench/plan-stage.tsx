@@ -1,0 +1,113 @@
+import './plan.css';
+import './dock.css';
+import { useSignal } from '@preact/signals';
+import { changeBox } from '../../../app/boxes.ts';
+import type { Reckoned } from '../../../app/plan-of.ts';
+import { settings } from '../../../app/session.ts';
+import { woodsToChoose } from '../../../app/woods-to-choose.ts';
+import type { Plan } from '../../../domain/log/records.ts';
+import { useLive } from '../../parts/use-live.ts';
+import { hrefTo } from '../../shell/route.ts';
+import { roughWords, warningWords, planWords as words } from '../../text/plan-words.ts';
+import type { StageProps } from './bench.tsx';
+import { BigAnswer } from './plan-big-answer.tsx';
+import { PlanQuestions } from './plan-form.tsx';
+import { NoPlan } from './plan-no-plan.tsx';
+import { blankRows, recessRows, slideRows, tenonRows, threadRows } from './plan-rows.ts';
+import { PlanSection } from './plan-section.tsx';
+import { Sizes } from './plan-sizes.tsx';
+import { StandIns } from './plan-stand-ins.tsx';
+import { textsOf } from './plan-texts.ts';
+import { useReckoned } from './plan-use-reckoned.ts';
+
+/** Every size of the box, what to look out for, and what was assumed. */
+const PlanStage = ({ onHand }: StageProps) => {
+  const { id, box } = onHand;
+  const changing = useSignal(false);
+  const known = useReckoned(box);
+  const woods = useLive(woodsToChoose, ['wood', 'box']).value;
+  if (!known || !woods) return <div aria-busy="true" />;
+  const { given, reckoned } = known;
+  const change = (
+    <button
+      type="button"
+      onClick={() => {
+        changing.value = !changing.value;
+        scrollTo(0, 0);
+      }}
+    >
+      {changing.value ? words.leave : words.change}
+    </button>
+  );
+
+  if (changing.value)
+    return (
+      <>
+        <PlanQuestions
+          id={`plan ${id}`}
+          initial={textsOf(box.plan, box.name, woods)}
+          given={given}
+          woods={woods}
+          act={words.keep}
+          onPlan={async (plan, name) => {
+            const saved = await changeBox(id, (now) => ({ ...now, plan, name }));
+            if (saved) changing.value = false;
+            return saved;
+          }}
+        />
+        {change}
+      </>
+    );
+  if (!reckoned.ok)
+    return (
+      <>
+        <NoPlan refusal={reckoned.error} />
+        {change}
+      </>
+    );
+  return (
+    <>
+      <PlanSheet reckoned={reckoned.value} plan={box.plan} rigId={box.rigId} />
+      {change}
+      <div class="dock">
+        <a class="act main" href={hrefTo('bench', 'bore')}>
+          {words.toBore}
+        </a>
+      </div>
+    </>
+  );
+};
+
+export default PlanStage;
+
+const PlanSheet = ({ reckoned, plan, rigId }: { reckoned: Reckoned; plan: Plan; rigId: string }) => {
+  const { unit } = settings.value;
+  const { warnings, lengths } = reckoned.plan;
+  return (
+    <>
+      <BigAnswer
+        before={words.bore}
+        text={plan.opening.text}
+        beside={`${words.depth} ${roughWords(lengths.recessDepth, unit)}`}
+      />
+      <p>{words.routeSays[plan.route]}</p>
+      {warnings.length > 0 && (
+        <section>
+          <h3>{words.warnings}</h3>
+          <ul class="warnings">
+            {warnings.map((warning) => (
+              <li key={warning.code}>{warningWords(warning, unit)}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <PlanSection reckoned={reckoned} plan={plan} />
+      <Sizes heading={words.recessHead(plan.recessIn)} rows={recessRows(reckoned, plan, unit)} />
+      <Sizes heading={words.tenonHead(plan.recessIn)} rows={tenonRows(reckoned, unit)} />
+      <Sizes heading={words.threadHead} rows={threadRows(reckoned, plan, unit)} />
+      <Sizes heading={words.blankHead} rows={blankRows(reckoned, unit)} />
+      <Sizes heading={words.slideHead} rows={slideRows(reckoned, unit)} />
+      <StandIns standIns={reckoned.standIns} rigId={rigId} />
+    </>
+  );
+};

@@ -1,0 +1,19 @@
+import type { StandIn } from '../../../app/plan-input-of.ts';
+import { settings } from '../../../app/session.ts';
+import { hrefTo } from '../../shell/route.ts';
+import { standInWords, planWords as words } from '../../text/plan-words.ts';
+
+/** Every usual figure that stood in for one not known, with the way to tell it. */
+export const StandIns = ({ standIns, rigId }: { standIns: readonly StandIn[]; rigId: string }) =>
+  standIns.length === 0 ? null : (
+    <ul class="stand-ins">
+      {standIns.map((standIn) => (
+        <li key={standIn.what === 'wood' ? standIn.wood : standIn.what}>
+          {standInWords(standIn, settings.value.unit)}{' '}
+          {standIn.what !== 'wood' && (
+            <a href={hrefTo('shop', 'rig', standIn.what, rigId)}>{words.tellRig}</a>
+          )}
+        </li>
+      ))}
+    </ul>
+  );

@@ -1,0 +1,219 @@
+import type { StandIn } from '../../app/plan-input-of.ts';
+import type { PlanWarning } from '../../domain/joint/plan-warnings.ts';
+import type { PassHabit, Plan } from '../../domain/log/records.ts';
+import { type Millimetres, mm, turns } from '../../domain/units/brands.ts';
+import { writeLength, writePercent, writeTurns } from '../../domain/units/write-quantity.ts';
+
+type Unit = 'in' | 'mm';
+
+/** A size to turn or measure to. */
+export const sizeWords = (length: number, unit: Unit): string => writeLength(mm(length), unit);
+/** A size a rule is enough for. */
+export const roughWords = (length: number, unit: Unit): string =>
+  writeLength(mm(length), unit, unit === 'in' ? { places: 2 } : { places: 1 });
+/** A small difference, in the step a hand thinks in: whole thou, or hundredths of a millimetre. */
+export const amountWords = (length: number, unit: Unit): string =>
+  writeLength(mm(length), unit === 'in' ? 'thou' : 'mm');
+
+const pieceWord = { lid: 'lid', base: 'base' } as const;
+const otherPiece = { lid: 'base', base: 'lid' } as const;
+
+export const planWords = {
+  bore: 'Bore to',
+  depth: 'Depth to the floor',
+  recessHead: (piece: Plan['recessIn']) => `Recess, in the ${pieceWord[piece]}`,
+  tenonHead: (piece: Plan['recessIn']) => `Tenon, on the ${otherPiece[piece]}`,
+  threadHead: 'Thread',
+  blankHead: 'Blank and wall',
+  slideHead: 'Cross-slide',
+  recessDiameter: 'Diameter',
+  floorDepth: 'Mouth to floor',
+  floorReliefWidth: 'Relief at the floor, wide',
+  floorReliefDiameter: 'That relief, out to',
+  mouthChamfer: 'Chamfer at the mouth, out to',
+  tenonDiameter: 'Diameter',
+  tenonFromPlan: 'for the bore as planned; measure it first',
+  tenonFromBore: 'for the bore as measured',
+  allowance: (amount: string) => `recess + ${amount}`,
+  tenonLength: 'Length from the shoulder',
+  shoulderReliefWidth: 'Relief at the shoulder, wide',
+  shoulderReliefDiameter: 'That relief, down to',
+  endChamfer: 'Chamfer at the end, down to',
+  pastRoot: (depth: string) => `${depth} deep: just past the root`,
+  toRoot: 'to the root of the thread',
+  threadLength: 'Engaged length',
+  threads: (count: number, pitch: string) => `${writeTurns(turns(count))} threads of ${pitch}`,
+  threadDepth: 'Depth of cut, both pieces',
+  passes: 'Passes, from touch-off',
+  pass: (number: number, depth: string, dial: string | null) =>
+    `${number}: ${depth}${dial ? `, dial ${dial}` : ''}`,
+  dialTurns: (whole: number, marks: number | null, all: string) =>
+    marks === null ? `${all} turns` : `${whole} turns + ${Number(marks.toFixed(1))} marks`,
+  crank: 'Crank turns, about',
+  crankOf: (recess: string, tenon: string) => `${recess} recess, ${tenon} tenon`,
+  clearance: 'Clearance',
+  clearanceFrom: {
+    wanted: 'as you wanted',
+    usual: 'usual for this pitch',
+    season: 'more than usual, for the season',
+  },
+  endPlay: 'End play to expect',
+  engagement: 'Engagement',
+  engagementOf: (percent: number) => writePercent(percent),
+  engagementBasis: 'of 3/4 of the sharp V’s height',
+  season: 'The season may take',
+  seasonOf: 'a house heated in winter, 3 points of moisture either way',
+  blankCost: 'Joint and parting take',
+  blankParts: (tenon: string, kerfs: string) => `tenon ${tenon}, two parting cuts ${kerfs}`,
+  wall: 'Wall outside the relief',
+  wallLeast: (least: string) => `at least ${least}`,
+  outsideLeast: 'Outside, at least',
+  outsideWhy: (least: string) => `leaves a wall of ${least} at the relief`,
+  tenonPlace: 'Work axis from cutter axis, tenon',
+  recessPlace: 'Same, recess',
+  travel: 'Travel between the two',
+  travelUnknown: 'not known: which way does the dial go in the recess?',
+  warnings: 'Look out',
+  toBore: 'Bored? Measure it',
+  change: 'Change the plan',
+  keep: 'Keep the plan',
+  leave: 'Leave it as it was',
+  noPlan: 'These figures cannot make a joint together:',
+  toRig: 'To the rig',
+  tellRig: 'Tell it',
+  drawing: (recess: string, tenon: string) =>
+    `Lid over base in section: recess ${recess}, tenon ${tenon}. Heights are only for show; the letters are those of the list.`,
+  routeSays: {
+    'recess-first': 'Turn and thread the recess, then turn the tenon to it.',
+    'both-turned': 'Turn recess and tenon, both in their chucks; then thread both in one set-up.',
+  },
+} as const;
+
+const figures: Readonly<Record<string, string>> = {
+  pitch: 'Pitch',
+  recess: 'Opening',
+  outside: 'Outside',
+  depth: 'Depth of cut',
+  threads: 'Threads engaged',
+  tipFlat: 'Tip flat',
+  crestFlat: 'Crest flat',
+  cutterRadius: 'Cutter radius',
+  aheadOfTooth: 'Ahead of the tooth',
+  travelPerTurn: 'Travel for one turn',
+  marksPerTurn: 'Marks on the dial',
+  slideTravel: 'Slide travel',
+  insideMinusOutside: 'Caliper offset',
+  wantedClearance: 'Clearance',
+  tenon: 'Tenon',
+  engagement: 'Engagement',
+};
+
+/** What a turner calls a figure of the joint. */
+export const figureName = (field: string): string => figures[field] ?? 'A figure';
+
+/** Why a warning was given, with what would help. */
+export const warningWords = (warning: PlanWarning, unit: Unit): string => {
+  const size = (length: number) => sizeWords(length, unit);
+  const rough = (length: number) => roughWords(length, unit);
+  switch (warning.code) {
+    case 'wall-thin':
+      return `The wall is ${rough(warning.wall)} at the relief; under ${rough(warning.least)} it may split or squeeze in the jaws. ${rough(warning.outside)} outside would do.`;
+    case 'engagement-low':
+      return `Only ${writePercent(warning.percent)} of the thread engages; under ${writePercent(warning.least)} wood strips easily. Cut deeper, or ask for less clearance.`;
+    case 'crest-thin':
+      return `The crests are left ${size(warning.crestFlat)} wide; under ${size(warning.least)} they chip in most woods. Cut less deep.`;
+    case 'relief-wide':
+      return `The relief is ${rough(warning.width)} wide, over ${rough(warning.most)}: the cutter’s body costs length. A slimmer screw or body would save it.`;
+    case 'tenon-longer-than-recess':
+      return `The tenon, ${rough(warning.tenon)}, would meet the floor at ${rough(warning.recess)}. Fewer threads, or a deeper recess.`;
+    case 'clearance-eaten-by-season':
+      return warning.left < 0
+        ? `${amountWords(warning.clearance, unit)} of clearance will bind when the wood moves: it wants ${amountWords(warning.needed, unit)}. Both pieces end grain, a steadier wood or a ring helps.`
+        : `${amountWords(warning.clearance, unit)} of clearance may run tight in the worst season: ${amountWords(warning.needed, unit)} would run free all year.`;
+    case 'cutter-rubs':
+      return `This cutter is big for the opening: it widens the groove by ${size(warning.shift)} a side. From ${rough(warning.recess)} up it would not matter.`;
+    case 'neck-touches':
+      return `The cutter’s neck touches the wood before full depth: at most ${rough(warning.most)} radius is free.`;
+    case 'slide-short':
+      return `The cross-slide travels ${rough(warning.travel)}; this joint needs ${rough(warning.needed)} between tenon and recess. The post would have to move.`;
+    case 'side-grain':
+      return `Side grain moves along the thread as well: up to ${size(warning.pitchMismatch)} over its length. End grain holds a thread better.`;
+  }
+};
+
+const standInName: Readonly<Record<Exclude<StandIn['what'], 'wood'>, string>> = {
+  cutterRadius: 'a cutter radius',
+  tipFlat: 'a tip flat',
+  aheadOfTooth: 'a cutter body ahead of the tooth',
+  travelPerTurn: 'a cross-slide travel for one turn',
+};
+
+/** What was reckoned with in place of something not known yet. */
+export const standInWords = (standIn: StandIn, unit: Unit): string =>
+  standIn.what === 'wood'
+    ? `${standIn.wood} is in no table: reckoned to move like a usual wood of its kind.`
+    : `Reckoned with ${standInName[standIn.what]} of ${standInSize(standIn.length, unit)}: you have not told me yours.`;
+
+/** A usual figure carries no more digits than it deserves. */
+const standInSize = (length: Millimetres, unit: Unit): string =>
+  unit === 'in' ? writeLength(length, 'in', { places: 3 }) : writeLength(length, 'mm', { places: 1 });
+
+export const passesWord: Readonly<Record<PassHabit, string>> = {
+  'two-thirds': '2/3, then 1/3',
+  'equal-area': 'Equal chips',
+  crumbly: '60, 30, 10 %: crumbly',
+};
+
+export const planFormWords = {
+  title: 'New box',
+  leave: 'Not now',
+  rig: 'Rig',
+  pitch: 'Pitch',
+  other: 'Other',
+  pitchOther: 'Which pitch',
+  pitchHint: '12, or 2.5 mm',
+  opening: 'Opening',
+  openingHint: 'Bore of the recess',
+  outside: 'Outside',
+  outsideHint: 'If known',
+  wood: 'Wood',
+  lidWood: 'Wood of the lid',
+  baseWood: 'Wood of the base',
+  ringWood: 'Wood of the ring',
+  twoWoods: 'Another wood for the base',
+  woodUnknown: 'In no table: reckoned like a usual hardwood.',
+  woodUsed: 'Used before',
+  woodFound: 'In the tables',
+  changeWood: 'Change',
+  recessIn: 'Recess in the',
+  lid: 'Lid',
+  base: 'Base',
+  fitMore: 'Fit and depth',
+  woodMore: 'Grain, insert ring',
+  routeMore: 'Route, passes, name',
+  aim: 'Reckon from',
+  aims: { fit: 'A fit', depth: 'My own depth' },
+  clearance: 'Clearance',
+  clearanceHint: (least: string, most: string) =>
+    `Empty: the usual, ${least} to ${most}, and more if the wood asks for it`,
+  dialTurns: 'My dial goes to',
+  dialTurnsHint: 'Turns, such as 1 1/2',
+  dialGuess: (travel: string) => `Turns. One is taken for ${travel}: the rig does not know yet`,
+  threads: 'Threads engaged',
+  threadsHint: 'At least 3',
+  grain: { lid: 'Grain of the lid', base: 'Grain of the base', ring: 'Grain of the ring' },
+  grains: { end: 'End grain', side: 'Side grain' },
+  ring: 'A ring of a third wood',
+  rings: { none: 'None', lid: 'In the lid', base: 'On the base' },
+  route: 'Route',
+  routes: { 'recess-first': 'Recess first', 'both-turned': 'Both turned first' },
+  routeHint: {
+    'recess-first': 'Thread the recess, then turn the tenon to it. Two set-ups.',
+    'both-turned': 'Needs two chucks that fit the jig. One set-up; with one banjo the post stays locked.',
+  },
+  oneChuck: 'The rig has one chuck.',
+  passes: 'Passes',
+  name: 'Name',
+  nameHint: 'Optional',
+  act: 'Plan it',
+} as const;
