@@ -13,7 +13,7 @@ export interface Shift {
 /**
  * Shift of the contact when jig and post turn by `turned` about the post; `acrossFromPost` and `alongFromPost` are the contact
  * less the post, across the lathe and along it: radial = along x turned, axial = -across x turned, mm. First order: within
- * 0.5 % to 0.5 degrees. After any movement re-touch the depth.
+ * 0.5 % of the whole shift to 0.5 degrees. After any movement re-touch the depth.
  */
 export const postTurned = (
   acrossFromPost: Millimetres,

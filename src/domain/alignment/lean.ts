@@ -60,7 +60,8 @@ export const skewOf = ({ x, y, yaw, tilt }: JigPose): Result<Skew> => {
 
 /**
  * Half angles of the two walls of a groove that leans: 30 degrees plus and minus the lean, the other way round
- * in a recess, where the groove opens inward. Lean to 15 degrees; within 0.06 degrees of simulation to 3 degrees.
+ * in a recess, where the groove opens inward. The helix flattens both by a few hundredths of a degree more (`flankAngleChange`).
+ * Lean to 15 degrees; with that, within 0.06 degrees of simulation to 3 degrees.
  */
 export const flankAngles = (part: Part, lean: Radians): Result<Readonly<Record<Wall, Radians>>> => {
   const bad = firstRefusal(angle('lean', lean));
