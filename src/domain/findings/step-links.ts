@@ -1,14 +1,28 @@
+import { clusterScore } from './cluster-score.ts';
 import { counted, EMPTY_TABLE, type Interval, rateDifference, type TwoByTwo } from './counts.ts';
 import { type ExactTest, exactOverStrata } from './exact.ts';
 import { type Seen, type SilentBecause, seenFrom, stratumOf } from './exposure.ts';
+import { type HowManyMore, howManyMore } from './how-many-more.ts';
 import { newcombeDifference, relativeRiskInterval } from './intervals.ts';
-import { inTimeOrder, type JointTable, type StepMeaning, type Symptom } from './joint-row.ts';
+import { inTimeOrder, type JointRow, type JointTable, type StepMeaning, type Symptom } from './joint-row.ts';
 import { homogeneity, type PooledOdds, pooledOdds } from './mantel-haenszel.ts';
 import { mechanismOf } from './mechanism.ts';
+import { holm } from './several-tests.ts';
+import {
+  type Covariate,
+  hardnessOf,
+  modelInterval,
+  modelUpper,
+  type StepModel,
+  stepModel,
+} from './step-model.ts';
+import { checkpoint, type Evidence, isGated, type Verdict, wordFor } from './words.ts';
 
 /** One step against the first trial fit, as numbers. Rates are shares (0 to 1); the page shows boxes in 100. */
 export interface StepLink {
   readonly step: string;
+  /** The word, as the log stood when words last changed. */
+  readonly verdict: Verdict;
   /** a: missed and failed in a way it can explain; b: missed and not; c, d: the same where it was done. */
   readonly table: TwoByTwo;
   /** Boxes that say nothing of this step, by reason. */
@@ -26,42 +40,189 @@ export interface StepLink {
   readonly pooled: PooledOdds | null;
   /** p of "the same link in every wood group and pitch"; null when the cells are too small to ask. */
   readonly sameEverywhere: number | null;
+  /** The model beside it: odds ratio, standardised difference, p; null while the step or the outcome does not vary. */
+  readonly model: ModelNumbers | null;
+  /** p of the test that lets boxes of one day or set-up share their luck; null when none do. */
+  readonly clusterP: number | null;
+  /** Largest p of the three tests. */
+  readonly p: number;
+  /** The same step against faults it cannot cause. */
+  readonly control: { readonly table: TwoByTwo; readonly p: number };
+  /** Steps missed in exactly the same boxes: the log cannot tell them apart. */
+  readonly sameBoxesAs: readonly string[];
+  readonly howManyMore: HowManyMore | null;
+  /** Boxes in it whose wood's hardness no table has. */
+  readonly hardnessAssumed: number;
+}
+
+export interface ModelNumbers {
+  readonly odds: Interval & { readonly value: number };
+  readonly difference: Interval & { readonly value: number };
+  readonly p: number;
+  readonly covariates: readonly Covariate[];
+}
+
+export interface StepLinks {
+  readonly links: readonly StepLink[];
+  /** Boxes with a first trial. */
+  readonly boxes: number;
+  /** The words speak of the first so many of them; 0: not yet. */
+  readonly wordsAt: number;
+  readonly wordsNext: number;
 }
 
 /** Every step of the table against the first trial fit. Order of rows does not matter; nothing in, nothing but zeros out. */
-export const stepLinks = (table: JointTable): readonly StepLink[] => {
-  const rows = inTimeOrder(table.rows);
-  return table.steps.map((step) => linkOf(step, seenFrom(rows, step)));
+export const stepLinks = (table: JointTable): StepLinks => {
+  const rows = inTimeOrder(table.rows).filter((row) => row.firstTry !== 'unknown');
+  const untried = table.rows.filter((row) => row.firstTry === 'unknown');
+  const words = checkpoint(rows.length);
+  const now = weighAll(rows, table.steps);
+  const then = words.at === rows.length ? now : weighAll(rows.slice(0, words.at), table.steps);
+  const verdicts = verdictsOf(then);
+  return {
+    links: now.map((weighed, i) => linkOf(weighed, verdicts[i] as Verdict, untried)),
+    boxes: rows.length,
+    wordsAt: words.at,
+    wordsNext: words.next,
+  };
 };
 
-const linkOf = (step: StepMeaning, { seen, silent }: ReturnType<typeof seenFrom>): StepLink => {
-  const table = tableOf(seen);
-  const strata = strataOf(seen);
+/** What the tests say of one step, before it is dressed for showing. */
+interface Weighed {
+  readonly step: StepMeaning;
+  readonly seen: readonly Seen[];
+  readonly silent: Readonly<Record<SilentBecause, number>>;
+  readonly table: TwoByTwo;
+  readonly strata: readonly TwoByTwo[];
+  readonly exact: ExactTest;
+  readonly model: StepModel | null;
+  readonly clusterP: number | null;
+  readonly p: number;
+  readonly control: { readonly table: TwoByTwo; readonly p: number };
+  readonly sameBoxesAs: readonly string[];
+}
+
+const weighAll = (rows: readonly JointRow[], steps: readonly StepMeaning[]): readonly Weighed[] => {
+  const hardness = hardnessOf(rows);
+  const views = steps.map((step) => ({ step, ...seenFrom(rows, step) }));
+  const patterns = views.map(({ seen }) => missedIds(seen));
+  return views.map(({ step, seen, silent }, i) => {
+    const exact = exactOverStrata(strataOf(seen, ({ event }) => event));
+    const model = stepModel(seen, step, steps, hardness);
+    const cluster =
+      model &&
+      clusterScore(
+        model,
+        seen.map(({ row }) => row.cluster),
+      );
+    return {
+      step,
+      seen,
+      silent,
+      table: tableOf(seen, ({ event }) => event),
+      strata: strataOf(seen, ({ event }) => event),
+      exact,
+      model,
+      clusterP: cluster?.p ?? null,
+      p: Math.max(exact.midP, model?.p ?? 1, cluster?.p ?? 0),
+      control: controlOf(seen),
+      sameBoxesAs: steps.flatMap((other, j) =>
+        j !== i && patterns[i] !== '' && patterns[j] === patterns[i] ? other.key : [],
+      ),
+    };
+  });
+};
+
+const missedIds = (seen: readonly Seen[]): string =>
+  seen
+    .filter(({ missed }) => missed)
+    .map(({ row }) => `${row.log} ${row.id}`)
+    .join('\n');
+
+/** Only a harmful lean counts against a step: boxes that missed it had more of the faults it cannot cause. */
+const controlOf = (seen: readonly Seen[]): Weighed['control'] => {
+  const test = exactOverStrata(strataOf(seen, ({ control }) => control));
+  return {
+    table: tableOf(seen, ({ control }) => control),
+    p: test.seen > test.expected ? test.midP : 1,
+  };
+};
+
+const verdictsOf = (all: readonly Weighed[]): readonly Verdict[] => {
+  const evidence = all.map(evidenceOf);
+  const gated = evidence.filter(isGated);
+  const adjusted = holm(gated.map(({ p }) => p));
+  return evidence.map((e) => wordFor(e, adjusted[gated.indexOf(e)] ?? 1));
+};
+
+const evidenceOf = (weighed: Weighed): Evidence => {
+  const { table, exact, model } = weighed;
+  const evidence = {
+    missed: table.a + table.b,
+    done: table.c + table.d,
+    events: table.a + table.c,
+    nonEvents: table.b + table.d,
+    p: weighed.p,
+    directions: [rateDifference(table) ?? 0, exact.seen - exact.expected, model?.logOdds ?? 0].map(signOf),
+    controlP: weighed.control.p,
+    explainsSomething: mechanismOf(weighed.step.guards).explains.length > 0,
+    sameBoxesAs: weighed.sameBoxesAs,
+    upper: [] as readonly (number | null)[],
+  };
+  // The model's upper end costs a profile; it is only asked for where it can matter.
+  if (!isGated(evidence)) return evidence;
+  const crude = newcombeDifference(table, 0.9).high;
+  return { ...evidence, upper: [crude, crude < 1 && model ? modelUpper(model, 0.9) : null] };
+};
+
+/** Rounding must not make a direction out of nothing. */
+const signOf = (x: number): number => (Math.abs(x) < 1e-9 ? 0 : Math.sign(x));
+
+const linkOf = (weighed: Weighed, verdict: Verdict, untried: readonly JointRow[]): StepLink => {
+  const { step, seen, silent, table, strata, exact, model, clusterP, p, control, sameBoxesAs } = weighed;
   const value = rateDifference(table);
   const risk = relativeRiskInterval(table);
   const ratio = table.c === 0 ? null : table.a / (table.a + table.b) / (table.c / (table.c + table.d));
   return {
     step: step.key,
+    verdict,
     table,
-    silent,
+    silent: { ...silent, 'never-tried': silent['never-tried'] + untried.length },
     ...mechanismOf(step.guards),
     difference: value === null ? null : { value, ...newcombeDifference(table) },
     relativeRisk: risk && { value: ratio, ...risk },
     shareBeyond: risk && ratio !== null && risk.low > 1 ? 1 - 1 / ratio : null,
-    exact: exactOverStrata(strata),
+    exact,
     pooled: pooledOdds(strata),
     sameEverywhere: homogeneity(strata)?.p ?? null,
+    model: model && modelNumbers(model),
+    clusterP,
+    p,
+    control,
+    sameBoxesAs,
+    howManyMore: howManyMore(table),
+    hardnessAssumed: seen.filter(({ row }) => row.hardness === null).length,
   };
 };
 
-const tableOf = (seen: readonly Seen[]): TwoByTwo =>
-  seen.reduce((table, { missed, event }) => counted(table, missed, event), EMPTY_TABLE);
+const modelNumbers = (model: StepModel): ModelNumbers => {
+  const { logOdds, difference } = modelInterval(model, 0.95);
+  return {
+    odds: { value: Math.exp(model.logOdds), low: Math.exp(logOdds.low), high: Math.exp(logOdds.high) },
+    difference: { value: model.difference, ...difference },
+    p: model.p,
+    covariates: model.covariates,
+  };
+};
 
-const strataOf = (seen: readonly Seen[]): readonly TwoByTwo[] => {
+const tableOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): TwoByTwo =>
+  seen.reduce((table, one) => counted(table, one.missed, happened(one)), EMPTY_TABLE);
+
+const strataOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): readonly TwoByTwo[] => {
   const strata = new Map<string, TwoByTwo>();
-  for (const { row, missed, event } of seen) {
-    const key = stratumOf(row);
-    strata.set(key, counted(strata.get(key) ?? EMPTY_TABLE, missed, event));
+  for (const one of seen) {
+    const key = stratumOf(one.row);
+    strata.set(key, counted(strata.get(key) ?? EMPTY_TABLE, one.missed, happened(one)));
   }
   return [...strata.values()];
 };

@@ -1,0 +1,161 @@
+import type { Interval } from './counts.ts';
+import { type Level, zOf } from './distributions.ts';
+import { otherSkips, type Seen } from './exposure.ts';
+import { type Design, type FirthFit, firth } from './firth.ts';
+import { profileEnd, profileTest } from './firth-profile.ts';
+import type { StepMeaning } from './joint-row.ts';
+
+/** A covariate of the model; those that do not vary, or only repeat others, are left out of it. */
+export type Covariate = 'other-skips' | 'hardness' | 'pitch' | 'experience' | 'log';
+
+export interface StepModel {
+  readonly design: Design;
+  readonly fit: FirthFit;
+  /** In the model beside the step itself. */
+  readonly covariates: readonly Covariate[];
+  readonly p: number;
+  readonly logOdds: number;
+  /** Failed share if every joint here had missed the step, less that if none had. */
+  readonly difference: number;
+}
+
+/** Column of the step itself, after the ones. */
+const STEP = 1;
+const MOST_SKIPS = 4;
+
+/** Firth's model of one step over the joints seen from it; null when the step or the outcome does not vary, or no fit is found. */
+export const stepModel = (
+  seen: readonly Seen[],
+  step: StepMeaning,
+  steps: readonly StepMeaning[],
+  hardness: (seen: Seen) => number | null,
+): StepModel | null => {
+  const { design, covariates } = designOf(seen, step, steps, hardness);
+  if (design.columns.length < 2) return null;
+  const fit = firth(design);
+  const test = fit && profileTest(design, fit, STEP);
+  if (!test) return null;
+  return {
+    design,
+    fit,
+    covariates,
+    p: test.p,
+    logOdds: test.value,
+    difference: standardised(design, fit.beta),
+  };
+};
+
+/** Interval of the step's log odds ratio and of the standardised difference, from the same profile. */
+export const modelInterval = (
+  model: StepModel,
+  level: Level,
+): { readonly logOdds: Interval; readonly difference: Interval } => {
+  const low = profileEnd(model.design, model.fit, STEP, -1, zOf(level));
+  const high = profileEnd(model.design, model.fit, STEP, 1, zOf(level));
+  return {
+    logOdds: { low: low?.value ?? Number.NEGATIVE_INFINITY, high: high?.value ?? Number.POSITIVE_INFINITY },
+    difference: {
+      low: low ? standardised(model.design, low.beta) : -1,
+      high: high ? standardised(model.design, high.beta) : 1,
+    },
+  };
+};
+
+/** Upper end alone, for the rule of words. */
+export const modelUpper = (model: StepModel, level: Level): number | null => {
+  const high = profileEnd(model.design, model.fit, STEP, 1, zOf(level));
+  return high && standardised(model.design, high.beta);
+};
+
+/** Log hardness of a joint's wood; where no table has it, the median of its wood group here, else of all. */
+export const hardnessOf = (all: readonly Seen['row'][]): ((seen: Seen) => number | null) => {
+  const groups = new Map<string, number[]>();
+  for (const row of all)
+    if (row.hardness !== null && row.hardness > 0)
+      for (const name of [row.woodGroup, ANY_GROUP]) {
+        const values = groups.get(name) ?? [];
+        values.push(Math.log(row.hardness));
+        groups.set(name, values);
+      }
+  const medians = new Map([...groups].map(([name, values]) => [name, median(values)]));
+  return ({ row }) =>
+    row.hardness !== null && row.hardness > 0
+      ? Math.log(row.hardness)
+      : (medians.get(row.woodGroup) ?? medians.get(ANY_GROUP) ?? null);
+};
+
+const ANY_GROUP = '\u0000any';
+
+const median = (values: readonly number[]): number => {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = (sorted.length - 1) / 2;
+  return ((sorted[Math.floor(middle)] ?? 0) + (sorted[Math.ceil(middle)] ?? 0)) / 2;
+};
+
+const designOf = (
+  seen: readonly Seen[],
+  step: StepMeaning,
+  steps: readonly StepMeaning[],
+  hardness: (seen: Seen) => number | null,
+) => {
+  const column = (of: (one: Seen) => number) => Float64Array.from(seen, of);
+  const logs = [...new Set(seen.map(({ row }) => row.log))].sort().slice(1);
+  const wished: readonly (readonly [Covariate, Float64Array])[] = [
+    ['other-skips', column(({ row }) => Math.min(MOST_SKIPS, otherSkips(row, step.key, steps)))],
+    ['hardness', column((one) => hardness(one) ?? 0)],
+    ['pitch', column(({ row }) => row.pitch)],
+    ['experience', column(({ row }) => Math.log(Math.max(1, row.experience)))],
+    ...logs.map((log) => ['log', column(({ row }) => (row.log === log ? 1 : 0))] as const),
+  ];
+  const columns: Float64Array[] = [];
+  const basis: Float64Array[] = [];
+  const covariates: Covariate[] = [];
+  const admitted = (candidate: Float64Array): boolean => {
+    const left = leftOver(candidate, basis);
+    if (!left) return false;
+    basis.push(left);
+    columns.push(candidate);
+    return true;
+  };
+  admitted(new Float64Array(seen.length).fill(1));
+  if (admitted(column(({ missed }) => (missed ? 1 : 0))))
+    for (const [name, values] of wished) if (admitted(standardScale(values))) covariates.push(name);
+  return { design: { columns, y: column(({ event }) => (event ? 1 : 0)) }, covariates };
+};
+
+/** Mean 0 and spread 1: the step's coefficient and its likelihood do not depend on a covariate's unit. */
+const standardScale = (values: Float64Array): Float64Array => {
+  const mean = values.reduce((sum, x) => sum + x, 0) / values.length;
+  const spread = Math.sqrt(values.reduce((sum, x) => sum + (x - mean) ** 2, 0) / values.length);
+  return spread > 1e-9 * Math.max(1, Math.abs(mean))
+    ? values.map((x) => (x - mean) / spread)
+    : new Float64Array(values.length);
+};
+
+/** What of a column the others do not already say, scaled to length 1; null when that is nothing. */
+const leftOver = (column: Float64Array, basis: readonly Float64Array[]): Float64Array | null => {
+  const length = norm(column);
+  if (length === 0) return null;
+  const left = column.slice();
+  for (const unit of basis) {
+    let along = 0;
+    for (let i = 0; i < left.length; i++) along += (left[i] as number) * (unit[i] as number);
+    for (let i = 0; i < left.length; i++) left[i] = (left[i] as number) - along * (unit[i] as number);
+  }
+  const rest = norm(left);
+  return rest > 1e-6 * length ? left.map((x) => x / rest) : null;
+};
+
+const norm = (column: Float64Array): number => Math.sqrt(column.reduce((sum, x) => sum + x * x, 0));
+
+const standardised = ({ columns }: Design, beta: Float64Array): number => {
+  const n = columns[0]?.length ?? 0;
+  let difference = 0;
+  for (let i = 0; i < n; i++) {
+    let eta = 0;
+    for (let j = 0; j < columns.length; j++)
+      if (j !== STEP) eta += (beta[j] as number) * ((columns[j] as Float64Array)[i] as number);
+    difference += 1 / (1 + Math.exp(-eta - (beta[STEP] as number))) - 1 / (1 + Math.exp(-eta));
+  }
+  return difference / n;
+};

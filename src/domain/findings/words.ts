@@ -1,0 +1,97 @@
+/**
+ * The rule by which numbers become words: all of it, in this one file. The app explains it as it stands here.
+ * Five words, from the cautious end: too few to tell, no sign of one, possible, strong, and the other way round.
+ */
+export type Word = 'too-few' | 'no-sign' | 'possible' | 'strong' | 'the-other-way';
+
+/** Why the word is no stronger. */
+export type Because =
+  /** Fewer than five missed, done, failed or right. */
+  | 'gate'
+  /** The interval still reaches past what would matter. */
+  | 'wide'
+  /** Crude, pooled and modelled figures do not all point one way. */
+  | 'disagree'
+  /** Not rare enough once all steps asked about are counted. */
+  | 'several-steps'
+  /** No symptom of this step is known to mechanics. */
+  | 'no-mechanism'
+  /** The same boxes also had faults it cannot cause. */
+  | 'other-faults-too'
+  /** Another step was missed in exactly the same boxes. */
+  | 'same-boxes';
+
+export interface Verdict {
+  readonly word: Word;
+  readonly because: Because | null;
+}
+
+/** What the rule looks at, for one step. */
+export interface Evidence {
+  readonly missed: number;
+  readonly done: number;
+  readonly events: number;
+  readonly nonEvents: number;
+  /** The largest p of the three tests: exact within strata, model, clusters where boxes share a day or a set-up. */
+  readonly p: number;
+  /** 1 where missing goes with faults, -1 the reverse: crude, pooled, modelled. */
+  readonly directions: readonly number[];
+  /** Upper end of the 90 % interval of the difference, crude and modelled; null when there is none. */
+  readonly upper: readonly (number | null)[];
+  /** p of the same step against faults it cannot cause, where those are commoner when missed; else 1. */
+  readonly controlP: number;
+  readonly explainsSomething: boolean;
+  readonly sameBoxesAs: readonly string[];
+}
+
+/** So many of each, or nothing is said. */
+export const GATE = 5;
+export const STRONG_P = 0.02;
+export const POSSIBLE_P = 0.05;
+export const CONTROL_P = 0.1;
+/** A difference smaller than this (20 in 100) is "no sign of one". */
+export const NO_SIGN_BELOW = 0.2;
+
+/**
+ * Words change only when a log has grown to one of these sizes, then at every further 250: looking for luck at each new box
+ * would find it. Numbers change always.
+ */
+const CHECKPOINTS = [20, 30, 45, 60, 90, 120, 180, 250, 350, 500];
+const THEN_EVERY = 250;
+
+/** The size of the log that its words speak of (0: none yet), and the next at which they may change. */
+export const checkpoint = (boxes: number): { readonly at: number; readonly next: number } => {
+  if (boxes >= 500) {
+    const at = Math.floor(boxes / THEN_EVERY) * THEN_EVERY;
+    return { at, next: at + THEN_EVERY };
+  }
+  return {
+    at: CHECKPOINTS.findLast((size) => size <= boxes) ?? 0,
+    next: CHECKPOINTS.find((size) => size > boxes) ?? 500,
+  };
+};
+
+/** Enough of everything for a word other than "too few". */
+export const isGated = (e: Evidence): boolean => Math.min(e.missed, e.done, e.events, e.nonEvents) >= GATE;
+
+/** The word for one step. `holmP` is its p after Holm's adjustment over all steps that pass the gate. */
+export const wordFor = (e: Evidence, holmP: number): Verdict => {
+  if (!isGated(e)) return { word: 'too-few', because: 'gate' };
+  const harmful = e.directions.every((direction) => direction > 0);
+  const protective = e.directions.every((direction) => direction < 0);
+  if (harmful && e.p <= POSSIBLE_P) {
+    const because = whyNotStrong(e, holmP);
+    return because ? { word: 'possible', because } : { word: 'strong', because: null };
+  }
+  if (protective && e.p <= POSSIBLE_P) return { word: 'the-other-way', because: null };
+  if (e.upper.every((upper) => upper !== null && upper < NO_SIGN_BELOW))
+    return { word: 'no-sign', because: null };
+  return { word: 'too-few', because: harmful || protective ? 'wide' : 'disagree' };
+};
+
+const whyNotStrong = (e: Evidence, holmP: number): Because | null => {
+  if (holmP > STRONG_P) return 'several-steps';
+  if (!e.explainsSomething) return 'no-mechanism';
+  if (e.controlP <= CONTROL_P) return 'other-faults-too';
+  return e.sameBoxesAs.length > 0 ? 'same-boxes' : null;
+};
