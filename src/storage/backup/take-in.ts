@@ -26,21 +26,30 @@ export interface Summary {
 export const summarize = (backup: Backup): Promise<Result<Summary, BackupRefusal>> =>
   read(['records', 'events', 'photos', 'imports'], async (tx) => {
     const { log } = backup;
+    const recordsHere = await Promise.all(
+      log.records.map(({ logId, kind, id }) => tx.objectStore('records').get([logId, kind, id])),
+    );
+    const eventsHere = await Promise.all(
+      log.events.map(({ logId, runId, n, writer }) =>
+        tx.objectStore('events').get([logId, runId, n, writer]),
+      ),
+    );
     let fresh = 0;
     let changed = 0;
     let same = 0;
-    for (const record of log.records) {
-      const here = await tx.objectStore('records').get([record.logId, record.kind, record.id]);
+    for (const [i, record] of log.records.entries()) {
+      const here = recordsHere[i];
       if (!here) fresh += 1;
       else if (compareVersions(here, record) === 0) same += 1;
       else changed += 1;
     }
-    for (const event of log.events) {
-      const here = await tx.objectStore('events').get([event.logId, event.runId, event.n, event.writer]);
+    for (const [i, event] of log.events.entries()) {
+      const here = eventsHere[i];
       if (!here) fresh += 1;
       else if (canonical(here) === canonical(event)) same += 1;
       else return refuse({ why: 'contradicts', what: 'event', id: `${event.runId} ${event.n}` });
     }
+    // One after another: each brings its picture along.
     for (const photo of log.photos) {
       const here = await tx.objectStore('photos').get([photo.logId, photo.id]);
       if (!here) fresh += 1;
@@ -109,18 +118,22 @@ const stagePhoto = async (
 const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<void> =>
   write(['records', 'superseded', 'events', 'imports', 'device'], async (tx) => {
     const { log } = backup;
-    for (const record of log.records) await mergeRecord(tx, record, now);
-    for (const version of log.superseded) {
-      const { logId, kind, id, rev, writer } = version;
-      const store = tx.objectStore('superseded');
-      if (!(await store.getKey([logId, kind, id, rev, writer]))) await store.put(version);
-    }
-    for (const event of log.events) {
-      const store = tx.objectStore('events');
-      const here = await store.get([event.logId, event.runId, event.n, event.writer]);
-      if (!here) await store.add(event);
-      else if (canonical(here) !== canonical(event)) throw new StorageFailure('taken');
-    }
+    await Promise.all(log.records.map((record) => mergeRecord(tx, record, now)));
+    await Promise.all(
+      log.superseded.map(async (version) => {
+        const { logId, kind, id, rev, writer } = version;
+        const store = tx.objectStore('superseded');
+        if (!(await store.getKey([logId, kind, id, rev, writer]))) await store.put(version);
+      }),
+    );
+    await Promise.all(
+      log.events.map(async (event) => {
+        const store = tx.objectStore('events');
+        const here = await store.get([event.logId, event.runId, event.n, event.writer]);
+        if (!here) await store.add(event);
+        else if (canonical(here) !== canonical(event)) throw new StorageFailure('taken');
+      }),
+    );
     const device = tx.objectStore('device');
     if (log.settings && !(await device.getKey(DEVICE_KEYS.settings)))
       await device.put(log.settings, DEVICE_KEYS.settings);
