@@ -31,7 +31,7 @@ export const boxesWords = {
   pitch: 'Pitch',
   anyPitch: 'Any pitch',
   standing: 'How it stands',
-  anyStanding: 'Any standing',
+  anyStanding: 'Any state',
   showAll: 'Show all',
   notTried: 'no trial fit',
   name: (number: number, name: string) => `${number}${name ? ` ${name}` : ''}`,
