@@ -1,6 +1,6 @@
 import { firstRefusal, ok, type Result, refuse, within } from '../result.ts';
 import { type Millimetres, type Radians, rad } from '../units/brands.ts';
-import { angle, length, signedLength, size } from './inputs.ts';
+import { angle, doubt, length, signedLength, size } from './inputs.ts';
 
 /** An angle with its standard uncertainty. */
 export interface MeasuredAngle {
@@ -13,6 +13,11 @@ export interface MeasuredLength {
   readonly value: Millimetres;
   readonly uncertainty: Millimetres;
 }
+
+const badMeasured = (field: string, { angle: value, uncertainty }: MeasuredAngle) => [
+  angle(field, value),
+  doubt(`${field}Uncertainty`, uncertainty),
+];
 
 /** Uncertainties of independent sources, combined as a root sum of squares. */
 const combined = (...parts: readonly number[]): number => Math.hypot(...parts);
@@ -48,7 +53,7 @@ export const angleFromSweep = (difference: MeasuredLength, radius: MeasuredLengt
 
 /** Two readings of one thing with the bar, plate or board turned half a turn between: their mean is free of its own error. */
 export const turnedMean = (one: MeasuredAngle, other: MeasuredAngle): Result<MeasuredAngle> => {
-  const bad = firstRefusal(angle('one', one.angle), angle('other', other.angle));
+  const bad = firstRefusal(...badMeasured('one', one), ...badMeasured('other', other));
   if (bad) return refuse(bad);
   return ok({
     angle: rad((one.angle + other.angle) / 2),
@@ -67,7 +72,10 @@ export const againstReference = (
   reading: MeasuredAngle,
   ...errors: readonly Radians[]
 ): Result<MeasuredAngle> => {
-  const bad = firstRefusal(...errors.map((error) => angle('reference', error)));
+  const bad = firstRefusal(
+    ...badMeasured('reading', reading),
+    ...errors.map((error) => angle('reference', error)),
+  );
   return bad
     ? refuse(bad)
     : ok({ angle: reading.angle, uncertainty: rad(combined(reading.uncertainty, ...errors)) });

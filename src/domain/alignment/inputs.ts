@@ -29,3 +29,7 @@ export const angle = (field: string, value: number): Result<number> =>
 /** Any direction round the work, rad. */
 export const direction = (field: string, value: number): Result<number> =>
   within(field, value, -8 * Math.PI, 8 * Math.PI, 'angle');
+
+/** A standard uncertainty of an angle, rad. */
+export const doubt = (field: string, value: number): Result<number> =>
+  within(field, value, 0, LARGEST_ANGLE, 'angle');

@@ -1,10 +1,10 @@
-import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
+import { firstRefusal, ok, type Refusal, type Result, refuse } from '../result.ts';
 import type { Part } from '../setup/events.ts';
 import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
 import type { MeasuredAngle } from './gauge.ts';
 import { type Grade, gradeOf, worse } from './grade.ts';
 import { asGap, toPaper, toThou } from './in-hand.ts';
-import { angle, SLOPE } from './inputs.ts';
+import { angle, doubt, SLOPE } from './inputs.ts';
 import { type AngleReading, measuredAngle } from './measure.ts';
 import { axialGap } from './play.ts';
 import { shoulderGap } from './rocking.ts';
@@ -104,8 +104,6 @@ const difference = (one: MeasuredAngle, other: MeasuredAngle): MeasuredAngle => 
   ...sum(one, other),
   angle: rad(Math.abs(Math.abs(one.angle) - Math.abs(other.angle))),
 });
-
-const doubt = (field: string, value: number) => within(field, value, 0, Math.PI / 12, 'angle');
 
 const badQuestion = ({ measured, other, mismatch }: Question): Refusal | undefined =>
   firstRefusal(
