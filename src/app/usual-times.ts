@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals-core';
+import { groupBy } from '../domain/log/group-by.ts';
 import { foldRun } from '../domain/setup/fold.ts';
 import { usualTimes as reckon, type Usual } from '../domain/setup/usual.ts';
 import { eventsOfLog } from '../storage/events.ts';
@@ -10,17 +11,8 @@ export const usualTimes = signal<ReadonlyMap<string, Usual> | undefined>(undefin
 /** Reckons the usual times from every earlier set-up of the log, oldest first by its start. */
 export const readUsualTimes = async (): Promise<void> => {
   const events = await eventsOfLog(logId.value);
-  const runs = [...groupByRun(events).values()].map((list) => foldRun(list)).filter((run) => run !== null);
+  const runs = [...groupBy(events, (event) => event.runId).values()]
+    .map((list) => foldRun(list))
+    .filter((run) => run !== null);
   usualTimes.value = reckon(runs.sort((a, b) => a.startedAt - b.startedAt));
-};
-
-/** Map.groupBy is younger than the oldest browsers promised here. */
-const groupByRun = <E extends { readonly runId: string }>(events: readonly E[]): Map<string, E[]> => {
-  const byRun = new Map<string, E[]>();
-  for (const event of events) {
-    const list = byRun.get(event.runId);
-    if (list) list.push(event);
-    else byRun.set(event.runId, [event]);
-  }
-  return byRun;
 };
