@@ -21,9 +21,8 @@ interface RimStrain {
   readonly greatest: number;
 }
 
-/** Half the sum and half the difference: even growth, and going oval. */
+/** Even growth, round about. */
 const mean = ({ least, greatest }: RimStrain): number => (least + greatest) / 2;
-const oval = ({ least, greatest }: RimStrain): number => (greatest - least) / 2;
 
 const rimStrain = ({ strain, grain, change }: MovingPiece): RimStrain => {
   const one = strain.radial * change;
@@ -82,13 +81,16 @@ export const leastClearance = (
     );
   if (refusal) return refuse(refusal);
   const [female, male] = [rimStrain(recess), rimStrain(tenon)];
-  const [a, b] = [signedOval(tenon, male), signedOval(recess, female)];
+  const [a, b] = [signedOval(tenon), signedOval(recess)];
   const pinch = Math.sqrt(Math.max(0, a * a + b * b - 2 * a * b * Math.cos(2 * grainAngle)));
   return ok(mm(clearance + diameter * (mean(female) - mean(male)) - diameter * pinch));
 };
 
-/** Positive when the rim is longest along the rings: drying turns the oval by a quarter. */
-const signedOval = ({ change }: MovingPiece, rim: RimStrain): number => Math.sign(change) * oval(rim);
+/** Half of what the rim has gained along the rings over across them; in side grain, along the moving direction over along the grain. */
+const signedOval = ({ strain, grain, change }: MovingPiece): number =>
+  grain === 'side'
+    ? (Math.max(strain.radial, strain.tangential) * change) / 2
+    : ((strain.tangential - strain.radial) * change) / 2;
 
 /**
  * Diametral clearance (mm) that two moved pieces need so as never to bind, whatever the angle between their grain:
