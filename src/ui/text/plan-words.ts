@@ -28,18 +28,16 @@ export const planWords = {
   slideHead: 'Cross-slide',
   recessDiameter: 'Diameter',
   floorDepth: 'Mouth to floor',
-  floorReliefWidth: 'Relief at the floor, wide',
-  floorReliefDiameter: 'That relief, out to',
+  floorRelief: 'Relief at the floor, out to',
   mouthChamfer: 'Chamfer at the mouth, out to',
   tenonDiameter: 'Diameter',
   tenonFromPlan: 'for the bore as planned; measure it first',
   tenonFromBore: 'for the bore as measured',
   allowance: (amount: string) => `recess + ${amount}`,
   tenonLength: 'Length from the shoulder',
-  shoulderReliefWidth: 'Relief at the shoulder, wide',
-  shoulderReliefDiameter: 'That relief, down to',
+  shoulderRelief: 'Relief at the shoulder, down to',
   endChamfer: 'Chamfer at the end, down to',
-  pastRoot: (depth: string) => `${depth} deep: just past the root`,
+  pastRoot: (width: string, depth: string) => `${width} wide; ${depth} deep, just past the root`,
   toRoot: 'to the root of the thread',
   threadLength: 'Engaged length',
   threads: (count: number, pitch: string) => `${writeTurns(turns(count))} threads of ${pitch}`,
@@ -49,8 +47,9 @@ export const planWords = {
     `${number}: ${depth}${dial ? `, dial ${dial}` : ''}`,
   dialTurns: (whole: number, marks: number | null, all: string) =>
     marks === null ? `${all} turns` : `${whole} turns + ${Number(marks.toFixed(1))} marks`,
-  crank: 'Crank turns, about',
-  crankOf: (recess: string, tenon: string) => `${recess} recess, ${tenon} tenon`,
+  crank: 'Crank turns to the stop',
+  crankOf: (recess: string, tenon: string) => `${recess} and ${tenon}`,
+  crankNote: 'recess and tenon, about; the dry run counts them',
   clearance: 'Clearance',
   clearanceFrom: {
     wanted: 'as you wanted',
@@ -69,9 +68,10 @@ export const planWords = {
   wallLeast: (least: string) => `at least ${least}`,
   outsideLeast: 'Outside, at least',
   outsideWhy: (least: string) => `leaves a wall of ${least} at the relief`,
-  tenonPlace: 'Work axis from cutter axis, tenon',
-  recessPlace: 'Same, recess',
-  travel: 'Travel between the two',
+  tenonPlace: 'Tenon at',
+  recessPlace: 'Recess at',
+  placeNote: 'work axis from cutter axis',
+  travel: 'Travel between them',
   travelUnknown: 'not known: which way does the dial go in the recess?',
   warnings: 'Look out',
   toBore: 'Bored? Measure it',
@@ -154,9 +154,11 @@ export const standInWords = (standIn: StandIn, unit: Unit): string =>
     ? `${standIn.wood} is in no table: reckoned to move like a usual wood of its kind.`
     : `Reckoned with ${standInName[standIn.what]} of ${standInSize(standIn.length, unit)}: you have not told me yours.`;
 
-/** A usual figure carries no more digits than it deserves. */
-const standInSize = (length: Millimetres, unit: Unit): string =>
-  unit === 'in' ? writeLength(length, 'in', { places: 3 }) : writeLength(length, 'mm', { places: 1 });
+/** A usual figure carries no more digits than it deserves: thou when small, else a workshop fraction. */
+const standInSize = (length: Millimetres, unit: Unit): string => {
+  if (unit === 'mm') return writeLength(length, 'mm');
+  return length < 2.54 ? writeLength(length, 'thou') : writeLength(length, 'in', { smallest: 1 / 64 });
+};
 
 export const passesWord: Readonly<Record<PassHabit, string>> = {
   'two-thirds': '2/3, then 1/3',
@@ -189,7 +191,13 @@ export const planFormWords = {
   lid: 'Lid',
   base: 'Base',
   fitMore: 'Fit and depth',
+  fitNow: (aim: string, threads: string) => `${aim}, ${threads} threads`,
+  fitUsual: 'usual clearance',
+  fitWanted: (clearance: string) => `clearance ${clearance}`,
+  fitDepth: (turns: string) => `dial to ${turns || '?'}`,
   woodMore: 'Grain, insert ring',
+  woodNow: (lid: string, base: string, ring: string) =>
+    `${lid === base ? lid : `${lid} and ${base}`}, ${ring === '' ? 'no ring' : `ring of ${ring}`}`,
   routeMore: 'Route, passes, name',
   aim: 'Reckon from',
   aims: { fit: 'A fit', depth: 'My own depth' },
@@ -203,6 +211,8 @@ export const planFormWords = {
   threadsHint: 'At least 3',
   grain: { lid: 'Grain of the lid', base: 'Grain of the base', ring: 'Grain of the ring' },
   grains: { end: 'End grain', side: 'Side grain' },
+  grainsNow: { end: 'end grain', side: 'side grain' },
+  aWood: 'a third wood',
   ring: 'A ring of a third wood',
   rings: { none: 'None', lid: 'In the lid', base: 'On the base' },
   route: 'Route',

@@ -2,18 +2,30 @@ import { USUAL } from '../../../app/plan-input-of.ts';
 import { settings } from '../../../app/session.ts';
 import type { WoodsToChoose } from '../../../app/woods-to-choose.ts';
 import { usualClearance } from '../../../domain/joint/clearance.ts';
-import type { PassHabit, Plan, Rig } from '../../../domain/log/records.ts';
+import type { Grain, PassHabit, Plan, Rig } from '../../../domain/log/records.ts';
 import { readPitch } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { amountWords, passesWord, sizeWords, planFormWords as words } from '../../text/plan-words.ts';
-import type { PlanForm } from './plan-texts.ts';
+import type { PlanForm, PlanTexts } from './plan-texts.ts';
 import { WoodField } from './plan-wood-field.tsx';
 
 const grains = [
   { value: 'end', word: words.grains.end },
   { value: 'side', word: words.grains.side },
 ] as const;
+
+/** What the folded questions come to as they stand. */
+export const fitNow = ({ aim, clearance, dialTurns, threads }: PlanTexts): string => {
+  const fit = clearance.trim() === '' ? words.fitUsual : words.fitWanted(clearance);
+  return words.fitNow(aim === 'fit' ? fit : words.fitDepth(dialTurns), threads);
+};
+export const woodNow = ({ lidGrain, baseGrain, ring, ringWood }: PlanTexts): string =>
+  words.woodNow(
+    words.grainsNow[lidGrain as Grain],
+    words.grainsNow[baseGrain as Grain],
+    ring === 'none' ? '' : ringWood || words.aWood,
+  );
 
 /** How the fit is come by: a clearance, or the depth the turner always cuts. */
 export const FitFields = ({ form, rig }: { form: PlanForm; rig: Rig }) => {
@@ -59,7 +71,7 @@ export const WoodFields = ({ form, woods }: { form: PlanForm; woods: WoodsToChoo
     <Choice
       legend={legend}
       options={grains}
-      chosen={chosen as 'end' | 'side'}
+      chosen={chosen as Grain}
       onChoose={(value) => form.set(name, value)}
     />
   );

@@ -12,7 +12,7 @@ import { Switches } from '../../parts/switches.tsx';
 import { useForm } from '../../parts/use-form.ts';
 import { planFormWords as words } from '../../text/plan-words.ts';
 import { Fold } from './plan-fold.tsx';
-import { FitFields, RouteFields, WoodFields } from './plan-form-more.tsx';
+import { FitFields, fitNow, RouteFields, WoodFields, woodNow } from './plan-form-more.tsx';
 import { NoPlan } from './plan-no-plan.tsx';
 import { readPlan } from './plan-read.ts';
 import { placeRefusal } from './plan-refusal.ts';
@@ -103,10 +103,10 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
         chosen={texts.recessIn as Plan['recessIn']}
         onChoose={(piece) => form.set('recessIn', piece)}
       />
-      <Fold summary={words.fitMore} open={wrong('clearance', 'dialTurns', 'threads')}>
+      <Fold summary={words.fitMore} now={fitNow(texts)} open={wrong('clearance', 'dialTurns', 'threads')}>
         <FitFields form={form} rig={given.rig} />
       </Fold>
-      <Fold summary={words.woodMore} open={wrong('ringWood')}>
+      <Fold summary={words.woodMore} now={woodNow(texts)} open={wrong('ringWood')}>
         <WoodFields form={form} woods={woods} />
       </Fold>
       <Fold summary={words.routeMore} open={false}>

@@ -1,5 +1,6 @@
 import type { Reckoned } from '../../../app/plan-of.ts';
 import type { PlannedPass } from '../../../domain/joint/plan.ts';
+import type { PlanLengths } from '../../../domain/joint/plan-lengths.ts';
 import type { Plan } from '../../../domain/log/records.ts';
 import { writeTurns } from '../../../domain/units/write-quantity.ts';
 import type { BoxFeature } from '../../drawings/box-section/box-profile.ts';
@@ -20,6 +21,9 @@ export const LETTERS = {
   tenonChamfer: 'H',
 } as const satisfies Partial<Record<BoxFeature, string>>;
 
+const reliefNote = ({ reliefWidth, reliefDepth }: PlanLengths, unit: Unit): string =>
+  words.pastRoot(roughWords(reliefWidth, unit), sizeWords(reliefDepth, unit));
+
 export const recessRows = ({ plan }: Reckoned, { opening }: Plan, unit: Unit): SizeRow[] => {
   const { lengths } = plan;
   return [
@@ -27,11 +31,10 @@ export const recessRows = ({ plan }: Reckoned, { opening }: Plan, unit: Unit): S
     { letter: LETTERS.recessDepth, name: words.floorDepth, value: roughWords(lengths.recessDepth, unit) },
     {
       letter: LETTERS.recessRelief,
-      name: words.floorReliefDiameter,
+      name: words.floorRelief,
       value: sizeWords(lengths.recessReliefDiameter, unit),
-      note: words.pastRoot(sizeWords(lengths.reliefDepth, unit)),
+      note: reliefNote(lengths, unit),
     },
-    { name: words.floorReliefWidth, value: roughWords(lengths.reliefWidth, unit) },
     {
       letter: LETTERS.recessChamfer,
       name: words.mouthChamfer,
@@ -53,11 +56,10 @@ export const tenonRows = ({ plan, target, isBoreMeasured }: Reckoned, unit: Unit
     { letter: LETTERS.tenonLength, name: words.tenonLength, value: roughWords(lengths.tenonLength, unit) },
     {
       letter: LETTERS.tenonRelief,
-      name: words.shoulderReliefDiameter,
+      name: words.shoulderRelief,
       value: sizeWords(lengths.tenonReliefDiameter, unit),
-      note: words.pastRoot(sizeWords(lengths.reliefDepth, unit)),
+      note: reliefNote(lengths, unit),
     },
-    { name: words.shoulderReliefWidth, value: roughWords(lengths.reliefWidth, unit) },
     {
       letter: LETTERS.tenonChamfer,
       name: words.endChamfer,
@@ -88,6 +90,7 @@ export const threadRows = ({ plan }: Reckoned, { pitch, threads }: Plan, unit: U
     {
       name: words.crank,
       value: words.crankOf(writeTurns(lengths.recessTurns), writeTurns(lengths.tenonTurns)),
+      note: words.crankNote,
     },
     {
       name: words.clearance,
@@ -128,7 +131,7 @@ export const blankRows = ({ plan }: Reckoned, unit: Unit): SizeRow[] => {
 };
 
 export const slideRows = ({ plan: { places } }: Reckoned, unit: Unit): SizeRow[] => [
-  { name: words.tenonPlace, value: roughWords(places.tenon, unit) },
+  { name: words.tenonPlace, value: roughWords(places.tenon, unit), note: words.placeNote },
   { name: words.recessPlace, value: roughWords(places.recess, unit) },
   places.travel === null
     ? { name: words.travel, value: '—', note: words.travelUnknown }

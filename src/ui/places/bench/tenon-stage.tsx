@@ -1,0 +1,80 @@
+import './plan.css';
+import './dock.css';
+import { changeBox } from '../../../app/boxes.ts';
+import { depthReached } from '../../../app/cutting.ts';
+import type { Reckoned } from '../../../app/plan-of.ts';
+import { settings } from '../../../app/session.ts';
+import { hrefTo } from '../../shell/route.ts';
+import { measureWords, tenonWords as words } from '../../text/measure-words.ts';
+import { amountWords, sizeWords } from '../../text/plan-words.ts';
+import type { StageProps } from './bench.tsx';
+import { ReadingList, withAt } from './bore-reading-list.tsx';
+import { BigAnswer } from './plan-big-answer.tsx';
+import { NoPlan } from './plan-no-plan.tsx';
+import { StandIns } from './plan-stand-ins.tsx';
+import { useReckoned } from './plan-use-reckoned.ts';
+import { TenonForm } from './tenon-form.tsx';
+import { TenonVerdict } from './tenon-verdict.tsx';
+
+/** The turned tenon, read, and what it does to the fit before any thread is cut. */
+const TenonStage = ({ onHand }: StageProps) => {
+  const { id, box } = onHand;
+  const known = useReckoned(box);
+  if (!known) return <div aria-busy="true" />;
+  const { reckoned } = known;
+  const isFirst = box.tenon.length === 0;
+  const counted = reckoned.ok ? (reckoned.value.tenon?.counted ?? []) : box.tenon;
+  const setUp = box.plan.route === 'recess-first' ? 'set-up-tenon' : 'set-up-recess';
+  return (
+    <>
+      {reckoned.ok ? <Answer reckoned={reckoned.value} /> : <NoPlan refusal={reckoned.error} />}
+      <TenonForm
+        key={box.tenon.length}
+        boxId={id}
+        isFirst={isFirst}
+        overCrests={depthReached(box.cuts, 'tenon') !== null}
+      />
+      <ReadingList
+        readings={box.tenon}
+        say={words.reading}
+        aside={(reading) => (counted.includes(reading) ? null : measureWords.superseded)}
+        onRemove={({ id: gone }) =>
+          changeBox(id, (now) => ({ ...now, tenon: now.tenon.filter((reading) => reading.id !== gone) }))
+        }
+        onPutBack={(reading, at) =>
+          changeBox(id, (now) => ({ ...now, tenon: withAt(now.tenon, reading, at) }))
+        }
+      />
+      {reckoned.ok && <StandIns standIns={reckoned.value.standIns} rigId={box.rigId} />}
+      {!isFirst && (
+        <div class="dock">
+          <a class="act main" href={hrefTo('bench', setUp)}>
+            {measureWords.toSetUp}
+          </a>
+        </div>
+      )}
+    </>
+  );
+};
+
+export default TenonStage;
+
+const Answer = ({ reckoned }: { reckoned: Reckoned }) => {
+  const { unit } = settings.value;
+  const { target, tenon, check, isBoreMeasured } = reckoned;
+  if (tenon && check) return <TenonVerdict reckoned={reckoned} tenon={tenon} check={check} />;
+  return (
+    <>
+      <BigAnswer
+        before={words.target}
+        text={sizeWords(target.tenon, unit)}
+        beside={measureWords.plusOrMinus(amountWords(target.tolerance, unit))}
+      />
+      {!isBoreMeasured && (
+        <p>
+          {words.noBore} <a href={hrefTo('bench', 'bore')}>{words.toBore}</a>
+        </p>
+      )}
+    </>
+  );
+};
