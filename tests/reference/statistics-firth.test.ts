@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import checks from '../../shared/stats-checks.json' with { type: 'json' };
-import { type Design, firth } from '../../src/domain/findings/firth.ts';
+import { type Design, designFrom, firth } from '../../src/domain/findings/firth.ts';
 import { profileInterval, profileTest } from '../../src/domain/findings/firth-profile.ts';
 import { expectDigits } from '../domain/findings/expect-digits.ts';
 
@@ -15,11 +15,11 @@ const rowsOf = (data: string | number[][] | undefined): number[][] => {
 const designOf = (rows: readonly (readonly number[])[], byCount: boolean): Design => {
   const full = byCount ? rows : rows.flatMap((row) => Array.from({ length: row[7] ?? 0 }, () => row));
   const terms = [1, 2, 3, 4, 5, 6].map((column) => Float64Array.from(full, (row) => row[column] ?? 0));
-  return {
-    columns: [new Float64Array(full.length).fill(1), ...terms],
-    y: Float64Array.from(full, (row) => row[0] ?? 0),
-    ...(byCount ? { weight: Float64Array.from(full, (row) => row[7] ?? 0) } : {}),
-  };
+  return designFrom(
+    [new Float64Array(full.length).fill(1), ...terms],
+    Float64Array.from(full, (row) => row[0] ?? 0),
+    byCount ? Float64Array.from(full, (row) => row[7] ?? 0) : undefined,
+  );
 };
 
 describe('Firth’s logistic regression', () => {
@@ -63,11 +63,11 @@ describe('Firth’s logistic regression', () => {
     });
 
   it('a zero cell: the slope is the log odds ratio with a half added to every cell', () => {
-    const design: Design = {
-      columns: [Float64Array.of(1, 1, 1), Float64Array.of(0, 0, 1)],
-      y: Float64Array.of(1, 0, 0),
-      weight: Float64Array.of(5, 5, 10),
-    };
+    const design = designFrom(
+      [Float64Array.of(1, 1, 1), Float64Array.of(0, 0, 1)],
+      Float64Array.of(1, 0, 0),
+      Float64Array.of(5, 5, 10),
+    );
     // 5 of 10 here, in closed form; the published example has 6 of 10.
     expect(firth(design)?.beta[1]).toBeCloseTo(Math.log((0.5 * 5.5) / (10.5 * 5.5)), 8);
     const example: Design = { ...design, weight: Float64Array.of(6, 4, 10) };

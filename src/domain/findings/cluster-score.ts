@@ -1,7 +1,7 @@
 import { cholesky, solve } from './cholesky.ts';
 import { tTails } from './distributions.ts';
-import { firth } from './firth.ts';
-import type { StepModel } from './step-model.ts';
+import { type Design, firth, predictor } from './firth.ts';
+import { STEP, type StepModel } from './step-model.ts';
 
 export interface ClusterTest {
   readonly t: number;
@@ -18,28 +18,19 @@ export interface ClusterTest {
 export const clusterScore = (model: StepModel, clusters: readonly string[]): ClusterTest | null => {
   const groups = new Set(clusters).size;
   if (groups === clusters.length || groups < 3) return null;
-  const { columns, y } = model.design;
-  const held = firth(model.design, { index: 1, value: 0 }, model.fit.beta);
+  const { design } = model;
+  const held = firth(design, { index: STEP, value: 0 }, model.fit.beta);
   if (!held) return null;
-  const others = columns.filter((_, j) => j !== 1);
-  const step = columns[1] as Float64Array;
-  const n = y.length;
-  const mean = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    let eta = 0;
-    for (let j = 0; j < columns.length; j++)
-      eta += (held.beta[j] as number) * ((columns[j] as Float64Array)[i] as number);
-    mean[i] = 1 / (1 + Math.exp(-eta));
-  }
-  const explained = weightedFit(
-    others,
-    step,
+  const { x, p, y } = design;
+  const mean = y.map((_, i) => 1 / (1 + Math.exp(-predictor(design, held.beta, i))));
+  const explained = explainedStep(
+    design,
     mean.map((m) => m * (1 - m)),
   );
   if (!explained) return null;
   const sums = new Map<string, number>();
-  for (let i = 0; i < n; i++) {
-    const own = (step[i] as number) - (explained[i] as number);
+  for (let i = 0; i < y.length; i++) {
+    const own = (x[i * p + STEP] as number) - (explained[i] as number);
     const score = own * ((y[i] as number) - (mean[i] as number));
     const cluster = clusters[i] as string;
     sums.set(cluster, (sums.get(cluster) ?? 0) + score);
@@ -52,26 +43,20 @@ export const clusterScore = (model: StepModel, clusters: readonly string[]): Clu
   return { t, df: groups - 1, p: tTails(t, groups - 1) };
 };
 
-/** Fitted values of a weighted least-squares regression of `target` on the columns. */
-const weightedFit = (
-  columns: readonly Float64Array[],
-  target: Float64Array,
-  weight: Float64Array,
-): Float64Array | null => {
-  const p = columns.length;
-  const normal = new Float64Array(p * p);
-  const right = new Float64Array(p);
-  for (let i = 0; i < target.length; i++)
-    for (let j = 0; j < p; j++) {
-      const wx = (weight[i] as number) * ((columns[j] as Float64Array)[i] as number);
-      right[j] = (right[j] as number) + wx * (target[i] as number);
-      for (let k = 0; k < p; k++)
-        normal[j * p + k] = (normal[j * p + k] as number) + wx * ((columns[k] as Float64Array)[i] as number);
+/** What the other columns say of the step's: fitted values of a weighted least-squares regression. */
+const explainedStep = ({ x, p, y }: Design, weight: Float64Array): Float64Array | null => {
+  const q = p - 1;
+  const at = (i: number, j: number): number => x[i * p + (j < STEP ? j : j + 1)] as number;
+  const normal = new Float64Array(q * q);
+  const right = new Float64Array(q);
+  for (let i = 0; i < y.length; i++)
+    for (let j = 0; j < q; j++) {
+      const wx = (weight[i] as number) * at(i, j);
+      right[j] = (right[j] as number) + wx * (x[i * p + STEP] as number);
+      for (let k = 0; k < q; k++) normal[j * q + k] = (normal[j * q + k] as number) + wx * at(i, k);
     }
-  const l = cholesky(normal, p);
+  const l = cholesky(normal, q);
   if (!l) return null;
-  const beta = solve(l, p, right);
-  return target.map((_, i) =>
-    beta.reduce((sum, b, j) => sum + b * ((columns[j] as Float64Array)[i] as number), 0),
-  );
+  const beta = solve(l, q, right);
+  return y.map((_, i) => beta.reduce((sum, b, j) => sum + b * at(i, j), 0));
 };

@@ -52,18 +52,9 @@ export const twoByTwo = (a: number, b: number, c: number, d: number): Result<Two
   return bad ? refuse(bad) : ok({ a, b, c, d });
 };
 
-export const EMPTY_TABLE: TwoByTwo = { a: 0, b: 0, c: 0, d: 0 };
 export const missedOf = (t: TwoByTwo): Proportion => ({ events: t.a, total: t.a + t.b });
 export const doneOf = (t: TwoByTwo): Proportion => ({ events: t.c, total: t.c + t.d });
 export const sizeOf = (t: TwoByTwo): number => t.a + t.b + t.c + t.d;
 /** Event rate among the missed minus that among the done; null while either is empty. */
 export const rateDifference = (t: TwoByTwo): number | null =>
   t.a + t.b === 0 || t.c + t.d === 0 ? null : t.a / (t.a + t.b) - t.c / (t.c + t.d);
-
-/** One more joint in a table. */
-export const counted = (t: TwoByTwo, missed: boolean, event: boolean): TwoByTwo => ({
-  a: t.a + (missed && event ? 1 : 0),
-  b: t.b + (missed && !event ? 1 : 0),
-  c: t.c + (!missed && event ? 1 : 0),
-  d: t.d + (!missed && !event ? 1 : 0),
-});

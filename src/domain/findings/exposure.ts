@@ -1,5 +1,5 @@
 import type { JointRow, StepMeaning, StepOutcome } from './joint-row.ts';
-import { mechanism } from './mechanism.ts';
+import { mechanism, SYMPTOMS } from './mechanism.ts';
 
 /** Why a joint says nothing about a step. */
 export type SilentBecause = 'not-needed' | 'not-recorded' | 'never-tried';
@@ -16,23 +16,25 @@ export interface Seen {
 
 const MISSED: ReadonlySet<StepOutcome> = new Set(['skipped', 'left-failing']);
 
-const outcomesOf = (row: JointRow, key: string): readonly StepOutcome[] =>
-  Object.values(row.steps).flatMap((steps) => steps[key]?.outcome ?? []);
-
 /**
  * Missed in at least one part, done in all that needed it, or nothing to say: a part whose record is missing could have
  * been either, so it silences a "done" but not a "missed".
  */
 export const exposureOf = (row: JointRow, key: string): 'missed' | 'done' | SilentBecause => {
-  const outcomes = outcomesOf(row, key);
-  if (outcomes.some((outcome) => MISSED.has(outcome))) return 'missed';
-  if (outcomes.length === 0 || outcomes.includes('not-recorded')) return 'not-recorded';
-  return outcomes.includes('done') ? 'done' : 'not-needed';
+  const recess = row.steps.recess[key]?.outcome;
+  const tenon = row.steps.tenon[key]?.outcome;
+  if ((recess && MISSED.has(recess)) || (tenon && MISSED.has(tenon))) return 'missed';
+  if (recess === 'not-recorded' || tenon === 'not-recorded' || !(recess ?? tenon)) return 'not-recorded';
+  return recess === 'done' || tenon === 'done' ? 'done' : 'not-needed';
 };
 
 /** How many other steps were skipped in some part: the mark of a hurried day. Fails do not count, they may follow from a step. */
-export const otherSkips = (row: JointRow, key: string, steps: readonly StepMeaning[]): number =>
-  steps.filter((step) => step.key !== key && outcomesOf(row, step.key).includes('skipped')).length;
+export const otherSkips = (row: JointRow, key: string): number => {
+  const skipped = new Set<string>();
+  for (const steps of [row.steps.recess, row.steps.tenon])
+    for (const other in steps) if (other !== key && steps[other]?.outcome === 'skipped') skipped.add(other);
+  return skipped.size;
+};
 
 /** The joints that say something of a step, in the order given, and how many do not, by reason. */
 export const seenFrom = (
@@ -40,6 +42,7 @@ export const seenFrom = (
   step: StepMeaning,
 ): { readonly seen: readonly Seen[]; readonly silent: Readonly<Record<SilentBecause, number>> } => {
   const seen: Seen[] = [];
+  const kinds = new Map(SYMPTOMS.map((symptom) => [symptom, mechanism(step.guards, symptom)]));
   const silent = { 'not-needed': 0, 'not-recorded': 0, 'never-tried': 0 };
   for (const row of rows) {
     const exposure = exposureOf(row, step.key);
@@ -47,12 +50,11 @@ export const seenFrom = (
     else if (row.firstTry === 'unknown') silent['never-tried']++;
     else {
       const faults = row.firstTry === 'failed' ? row.symptoms : [];
-      const kinds = faults.map((symptom) => mechanism(step.guards, symptom));
       seen.push({
         row,
         missed: exposure === 'missed',
-        event: row.firstTry === 'scrapped' || kinds.includes('explains'),
-        control: kinds.includes('cannot'),
+        event: row.firstTry === 'scrapped' || faults.some((fault) => kinds.get(fault) === 'explains'),
+        control: faults.some((fault) => kinds.get(fault) === 'cannot'),
       });
     }
   }

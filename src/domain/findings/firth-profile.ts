@@ -49,15 +49,15 @@ export const profileEnd = (
   side: -1 | 1,
   z: number,
 ): ProfileEnd | null => {
-  const p = design.columns.length;
+  const { p } = design;
   const centre = fit.beta[index] as number;
   const error = Math.sqrt(fit.covariance[index * p + index] as number);
   /** Signed root of the loss at a distance, less z: negative inside. */
-  let last = fit.beta;
+  let last = fit;
   const rootAt = (distance: number): { root: number; beta: Float64Array } | null => {
-    const held = heldAt(design, { ...fit, beta: last }, index, centre + side * distance);
+    const held = heldAt(design, last, index, centre + side * distance);
     if (!held) return null;
-    last = held.beta;
+    last = held;
     return {
       root: Math.sqrt(Math.max(0, 2 * (fit.logLikelihood - held.logLikelihood))) - z,
       beta: held.beta,
@@ -88,6 +88,10 @@ export const profileEnd = (
   return { value: centre + side * best.distance, beta: best.beta };
 };
 
-/** Starts from the coefficients of a fit nearby, and from nothing should that fail. */
-const heldAt = (design: Design, near: FirthFit, index: number, value: number): FirthFit | null =>
-  firth(design, { index, value }, near.beta) ?? firth(design, { index, value });
+/** Starts where the covariance of a fit nearby says the others will go, and from nothing should that fail. */
+const heldAt = (design: Design, near: FirthFit, index: number, value: number): FirthFit | null => {
+  const { p } = design;
+  const move = (value - (near.beta[index] as number)) / (near.covariance[index * p + index] as number);
+  const start = near.beta.map((b, i) => b + move * (near.covariance[i * p + index] as number));
+  return firth(design, { index, value }, start) ?? firth(design, { index, value });
+};

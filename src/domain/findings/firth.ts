@@ -1,11 +1,34 @@
 import { cholesky, inverse, logDeterminant, solve, without } from './cholesky.ts';
 
-/** Binary outcomes and their columns (the first a column of ones). `weight` counts equal rows; all ones when not given. */
+/** Binary outcomes and what goes with them: row after row of `p` numbers, the first of each row a one. */
 export interface Design {
-  readonly columns: readonly Float64Array[];
+  readonly x: Float64Array;
+  readonly p: number;
   readonly y: Float64Array;
+  /** How many equal rows each stands for; one each when not given. */
   readonly weight?: Float64Array;
 }
+
+/** A design from its columns, all of one length. */
+export const designFrom = (
+  columns: readonly Float64Array[],
+  y: Float64Array,
+  weight?: Float64Array,
+): Design => {
+  const p = columns.length;
+  const x = new Float64Array(y.length * p);
+  columns.forEach((column, j) => {
+    for (let i = 0; i < y.length; i++) x[i * p + j] = column[i] as number;
+  });
+  return { x, p, y, ...(weight ? { weight } : {}) };
+};
+
+/** Row i of a design times the coefficients. */
+export const predictor = ({ x, p }: Design, beta: Float64Array, i: number): number => {
+  let eta = 0;
+  for (let j = 0; j < p; j++) eta += (x[i * p + j] as number) * (beta[j] as number);
+  return eta;
+};
 
 export interface FirthFit {
   readonly beta: Float64Array;
@@ -28,7 +51,7 @@ interface At {
 const LONGEST_STEP = 5;
 const MOST_ITERATIONS = 60;
 const MOST_HALVINGS = 30;
-const SETTLED = 1e-9;
+const SETTLED = 1e-8;
 
 /**
  * Logistic regression with Firth's penalty (Biometrika 1993, 80: 27-38; for separation: Heinze and Schemper 2002, Statistics in
@@ -41,7 +64,7 @@ export const firth = (
   fixed?: { readonly index: number; readonly value: number },
   start?: Float64Array,
 ): FirthFit | null => {
-  const p = design.columns.length;
+  const { p } = design;
   let beta = start ? start.slice() : new Float64Array(p);
   if (fixed) beta[fixed.index] = fixed.value;
   let at = evaluate(design, beta);
@@ -91,26 +114,25 @@ const newtonStep = (at: At, p: number, held: number | undefined): Float64Array |
 };
 
 /** Everything Newton needs at one point; null where the information is not positive definite. */
-const evaluate = ({ columns, y, weight }: Design, beta: Float64Array): At | null => {
+const evaluate = (design: Design, beta: Float64Array): At | null => {
+  const { x, p, y, weight } = design;
   const n = y.length;
-  const p = columns.length;
   const pi = new Float64Array(n);
   const information = new Float64Array(p * p);
   let likelihood = 0;
   for (let i = 0; i < n; i++) {
-    let eta = 0;
-    for (let j = 0; j < p; j++) eta += (beta[j] as number) * ((columns[j] as Float64Array)[i] as number);
+    const eta = predictor(design, beta, i);
     const w = weight ? (weight[i] as number) : 1;
     const tail = Math.exp(-Math.abs(eta));
     const mean = eta >= 0 ? 1 / (1 + tail) : tail / (1 + tail);
     pi[i] = mean;
     likelihood += w * ((y[i] as number) * eta - Math.max(0, eta) - Math.log1p(tail));
     const v = (w * tail) / ((1 + tail) * (1 + tail));
+    const row = i * p;
     for (let j = 0; j < p; j++) {
-      const vx = v * ((columns[j] as Float64Array)[i] as number);
+      const vx = v * (x[row + j] as number);
       for (let k = 0; k <= j; k++)
-        information[j * p + k] =
-          (information[j * p + k] as number) + vx * ((columns[k] as Float64Array)[i] as number);
+        information[j * p + k] = (information[j * p + k] as number) + vx * (x[row + k] as number);
     }
   }
   for (let j = 0; j < p; j++)
@@ -119,21 +141,21 @@ const evaluate = ({ columns, y, weight }: Design, beta: Float64Array): At | null
   if (!l) return null;
   const covariance = inverse(l, p);
   const score = new Float64Array(p);
-  const x = new Float64Array(p);
   for (let i = 0; i < n; i++) {
-    for (let j = 0; j < p; j++) x[j] = (columns[j] as Float64Array)[i] as number;
+    const row = i * p;
     let quadratic = 0;
     for (let j = 0; j < p; j++) {
-      let row = 0;
-      for (let k = 0; k < p; k++) row += (covariance[j * p + k] as number) * (x[k] as number);
-      quadratic += row * (x[j] as number);
+      let cross = 0;
+      for (let k = 0; k < j; k++) cross += (covariance[j * p + k] as number) * (x[row + k] as number);
+      const xj = x[row + j] as number;
+      quadratic += xj * (2 * cross + (covariance[j * p + j] as number) * xj);
     }
     const mean = pi[i] as number;
     const w = weight ? (weight[i] as number) : 1;
     // The leverage of one row of weight one; w rows share the same.
     const leverage = mean * (1 - mean) * quadratic;
     const residual = w * ((y[i] as number) - mean + leverage * (0.5 - mean));
-    for (let j = 0; j < p; j++) score[j] = (score[j] as number) + residual * (x[j] as number);
+    for (let j = 0; j < p; j++) score[j] = (score[j] as number) + residual * (x[row + j] as number);
   }
   return { logLikelihood: likelihood + logDeterminant(l, p) / 2, information, score, covariance };
 };

@@ -1,5 +1,5 @@
 import { clusterScore } from './cluster-score.ts';
-import { counted, EMPTY_TABLE, type Interval, rateDifference, type TwoByTwo } from './counts.ts';
+import { type Interval, rateDifference, type TwoByTwo } from './counts.ts';
 import { type ExactTest, exactOverStrata } from './exact.ts';
 import { type Seen, type SilentBecause, seenFrom, stratumOf } from './exposure.ts';
 import { type HowManyMore, howManyMore } from './how-many-more.ts';
@@ -108,7 +108,7 @@ const weighAll = (rows: readonly JointRow[], steps: readonly StepMeaning[]): rea
   const patterns = views.map(({ seen }) => missedIds(seen));
   return views.map(({ step, seen, silent }, i) => {
     const exact = exactOverStrata(strataOf(seen, ({ event }) => event));
-    const model = stepModel(seen, step, steps, hardness);
+    const model = stepModel(seen, step, hardness);
     const cluster =
       model &&
       clusterScore(
@@ -215,14 +215,21 @@ const modelNumbers = (model: StepModel): ModelNumbers => {
   };
 };
 
-const tableOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): TwoByTwo =>
-  seen.reduce((table, one) => counted(table, one.missed, happened(one)), EMPTY_TABLE);
+const tableOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): TwoByTwo => {
+  let [a, b, c, d] = [0, 0, 0, 0];
+  for (const one of seen)
+    if (one.missed) happened(one) ? a++ : b++;
+    else happened(one) ? c++ : d++;
+  return { a, b, c, d };
+};
 
 const strataOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): readonly TwoByTwo[] => {
-  const strata = new Map<string, TwoByTwo>();
+  const strata = new Map<string, Seen[]>();
   for (const one of seen) {
     const key = stratumOf(one.row);
-    strata.set(key, counted(strata.get(key) ?? EMPTY_TABLE, one.missed, happened(one)));
+    const joints = strata.get(key);
+    if (joints) joints.push(one);
+    else strata.set(key, [one]);
   }
-  return [...strata.values()];
+  return [...strata.values()].map((joints) => tableOf(joints, happened));
 };

@@ -1,7 +1,7 @@
 import type { Interval } from './counts.ts';
 import { type Level, zOf } from './distributions.ts';
 import { otherSkips, type Seen } from './exposure.ts';
-import { type Design, type FirthFit, firth } from './firth.ts';
+import { type Design, designFrom, type FirthFit, firth, predictor } from './firth.ts';
 import { profileEnd, profileTest } from './firth-profile.ts';
 import type { StepMeaning } from './joint-row.ts';
 
@@ -20,18 +20,17 @@ export interface StepModel {
 }
 
 /** Column of the step itself, after the ones. */
-const STEP = 1;
+export const STEP = 1;
 const MOST_SKIPS = 4;
 
 /** Firth's model of one step over the joints seen from it; null when the step or the outcome does not vary, or no fit is found. */
 export const stepModel = (
   seen: readonly Seen[],
   step: StepMeaning,
-  steps: readonly StepMeaning[],
   hardness: (seen: Seen) => number | null,
 ): StepModel | null => {
-  const { design, covariates } = designOf(seen, step, steps, hardness);
-  if (design.columns.length < 2) return null;
+  const { design, covariates } = designOf(seen, step, hardness);
+  if (design.p <= STEP) return null;
   const fit = firth(design);
   const test = fit && profileTest(design, fit, STEP);
   if (!test) return null;
@@ -92,16 +91,11 @@ const median = (values: readonly number[]): number => {
   return ((sorted[Math.floor(middle)] ?? 0) + (sorted[Math.ceil(middle)] ?? 0)) / 2;
 };
 
-const designOf = (
-  seen: readonly Seen[],
-  step: StepMeaning,
-  steps: readonly StepMeaning[],
-  hardness: (seen: Seen) => number | null,
-) => {
+const designOf = (seen: readonly Seen[], step: StepMeaning, hardness: (seen: Seen) => number | null) => {
   const column = (of: (one: Seen) => number) => Float64Array.from(seen, of);
   const logs = [...new Set(seen.map(({ row }) => row.log))].sort().slice(1);
   const wished: readonly (readonly [Covariate, Float64Array])[] = [
-    ['other-skips', column(({ row }) => Math.min(MOST_SKIPS, otherSkips(row, step.key, steps)))],
+    ['other-skips', column(({ row }) => Math.min(MOST_SKIPS, otherSkips(row, step.key)))],
     ['hardness', column((one) => hardness(one) ?? 0)],
     ['pitch', column(({ row }) => row.pitch)],
     ['experience', column(({ row }) => Math.log(Math.max(1, row.experience)))],
@@ -120,7 +114,13 @@ const designOf = (
   admitted(new Float64Array(seen.length).fill(1));
   if (admitted(column(({ missed }) => (missed ? 1 : 0))))
     for (const [name, values] of wished) if (admitted(standardScale(values))) covariates.push(name);
-  return { design: { columns, y: column(({ event }) => (event ? 1 : 0)) }, covariates };
+  return {
+    design: designFrom(
+      columns,
+      column(({ event }) => (event ? 1 : 0)),
+    ),
+    covariates,
+  };
 };
 
 /** Mean 0 and spread 1: the step's coefficient and its likelihood do not depend on a covariate's unit. */
@@ -148,14 +148,13 @@ const leftOver = (column: Float64Array, basis: readonly Float64Array[]): Float64
 
 const norm = (column: Float64Array): number => Math.sqrt(column.reduce((sum, x) => sum + x * x, 0));
 
-const standardised = ({ columns }: Design, beta: Float64Array): number => {
-  const n = columns[0]?.length ?? 0;
+const standardised = (design: Design, beta: Float64Array): number => {
+  const { x, p, y } = design;
+  const own = beta[STEP] as number;
   let difference = 0;
-  for (let i = 0; i < n; i++) {
-    let eta = 0;
-    for (let j = 0; j < columns.length; j++)
-      if (j !== STEP) eta += (beta[j] as number) * ((columns[j] as Float64Array)[i] as number);
-    difference += 1 / (1 + Math.exp(-eta - (beta[STEP] as number))) - 1 / (1 + Math.exp(-eta));
+  for (let i = 0; i < y.length; i++) {
+    const without = predictor(design, beta, i) - own * (x[i * p + STEP] as number);
+    difference += 1 / (1 + Math.exp(-without - own)) - 1 / (1 + Math.exp(-without));
   }
-  return difference / n;
+  return difference / y.length;
 };
