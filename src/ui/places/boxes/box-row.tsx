@@ -6,7 +6,7 @@ import { fitTooth, fitWord, standingWord, boxesWords as words } from '../../text
 import { dayWords } from '../../text/day-words.ts';
 
 /** One box in the list: what it is, what it is of, and how its first fit went, by shape and word. */
-export const BoxRow = ({ id, box }: BoxOnHand) => {
+export const BoxRow = ({ id, box, nameOf }: BoxOnHand & { nameOf: (wood: string) => string }) => {
   const fit = firstFit(box);
   const state = standing(box);
   return (
@@ -16,7 +16,7 @@ export const BoxRow = ({ id, box }: BoxOnHand) => {
         <span>
           <b>{words.name(box.number, box.name)}</b>
           <br />
-          {woodsOf(box).join(' / ')}, {box.plan.pitch.text}
+          {woodsOf(box).map(nameOf).join(' / ')}, {box.plan.pitch.text}
           <br />
           <span class="soft">
             {fit ? fitWord[fit] : words.notTried}

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { boxById, runsOf } from '../../../app/boxes.ts';
 import { logId } from '../../../app/session.ts';
+import { woodNames } from '../../../app/wood-names.ts';
 import { standing, woodsOf } from '../../../domain/log/box-story.ts';
 import type { Box } from '../../../domain/log/records.ts';
 import { useLive } from '../../parts/use-live.ts';
@@ -16,13 +17,13 @@ export const BoxStory = ({ id }: { id: string }) => {
   const shown = useLive(
     async () => {
       const onHand = await boxById(id);
-      return { onHand, runs: onHand ? await runsOf(onHand.box) : new Map() };
+      return { onHand, runs: onHand ? await runsOf(onHand.box) : new Map(), nameOf: await woodNames() };
     },
     ['box', 'events', 'log'],
     `${logId.value} ${id}`,
   ).value;
   if (!shown) return <main class="page" aria-busy="true" />;
-  const { onHand, runs } = shown;
+  const { onHand, runs, nameOf } = shown;
   if (!onHand)
     return (
       <main class="page boxes">
@@ -36,14 +37,14 @@ export const BoxStory = ({ id }: { id: string }) => {
       <a href={hrefTo('boxes')}>{words.back}</a>
       <h1>{words.name(box.number, box.name)}</h1>
       <p class="soft">
-        {woodsOf(box).join(' / ')} · {standingWord[standing(box)]} · {dayWords(box.startedOn)}
+        {woodsOf(box).map(nameOf).join(' / ')} · {standingWord[standing(box)]} · {dayWords(box.startedOn)}
       </p>
       {!box.closing && (
         <a class="act" href={hrefTo('bench')}>
           {words.onTheBench}
         </a>
       )}
-      <Sizes box={box} />
+      <Sizes box={box} nameOf={nameOf} />
       {box.setUps.length > 0 && (
         <Part title={words.setUps}>
           {box.setUps.map(({ runId }) => {
@@ -99,12 +100,12 @@ const Part = ({ title, children }: { title: string; children: ComponentChildren 
   </section>
 );
 
-const Sizes = ({ box }: { box: Box }) => {
+const Sizes = ({ box, nameOf }: { box: Box; nameOf: (wood: string) => string }) => {
   const { plan } = box;
   const rows: [string, string][] = [
-    [words.lid, `${plan.lid.wood}, ${words.grain[plan.lid.grain]}`],
-    [words.base, `${plan.base.wood}, ${words.grain[plan.base.grain]}`],
-    ...(plan.insert ? [[words.insert(plan.insert.in), plan.insert.wood] as [string, string]] : []),
+    [words.lid, `${nameOf(plan.lid.wood)}, ${words.grain[plan.lid.grain]}`],
+    [words.base, `${nameOf(plan.base.wood)}, ${words.grain[plan.base.grain]}`],
+    ...(plan.insert ? [[words.insert(plan.insert.in), nameOf(plan.insert.wood)] as [string, string]] : []),
     [words.pitchIs, `${plan.pitch.text}, ${words.route[plan.route]}`],
     [words.opening, plan.opening.text],
     ...box.bore.map((reading): [string, string] => [

@@ -2,6 +2,7 @@ import './boxes.css';
 import { useSignal } from '@preact/signals';
 import { allBoxes } from '../../../app/boxes.ts';
 import { logId } from '../../../app/session.ts';
+import { woodNames } from '../../../app/wood-names.ts';
 import { ANY_BOX, type BoxFilter, passes } from '../../../domain/log/box-story.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { boxesWords as words } from '../../text/boxes-words.ts';
@@ -16,12 +17,17 @@ const Boxes = ({ rest }: { rest: readonly string[] }) =>
   rest[0] ? <BoxStory key={rest[0]} id={rest[0]} /> : <BoxList />;
 
 const BoxList = () => {
-  const boxes = useLive(allBoxes, ['box', 'log'], logId.value).value;
+  const shown = useLive(
+    async () => ({ boxes: await allBoxes(), nameOf: await woodNames() }),
+    ['box', 'wood', 'log'],
+    logId.value,
+  ).value;
   const filter = useSignal<BoxFilter>(ANY_BOX);
   const rows = useSignal(ROWS);
-  if (!boxes) return <main class="page" aria-busy="true" />;
+  if (!shown) return <main class="page" aria-busy="true" />;
+  const { boxes, nameOf } = shown;
 
-  const found = boxes.filter(({ box }) => passes(box, filter.value, (key) => key));
+  const found = boxes.filter(({ box }) => passes(box, filter.value, nameOf));
   return (
     <main class="page boxes">
       <h1>{words.title}</h1>
@@ -34,13 +40,13 @@ const BoxList = () => {
         </>
       ) : (
         <>
-          <Filter boxes={boxes} filter={filter} />
+          <Filter boxes={boxes} filter={filter} nameOf={nameOf} />
           <p role="status" class="soft">
             {words.count(found.length, boxes.length)}
           </p>
           <ul class="rows">
             {found.slice(0, rows.value).map((onHand) => (
-              <BoxRow key={onHand.id} {...onHand} />
+              <BoxRow key={onHand.id} {...onHand} nameOf={nameOf} />
             ))}
           </ul>
           {found.length > rows.value && (

@@ -28,6 +28,7 @@ export const Filter = ({ boxes, filter }: { boxes: readonly BoxOnHand[]; filter:
           any={words.anyWood}
           value={wood}
           options={woods}
+          nameOf={nameOf}
           onPick={(w) => narrow({ wood: w })}
         />
         <Narrow

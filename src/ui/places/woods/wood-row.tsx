@@ -1,0 +1,33 @@
+import { settings } from '../../../app/session.ts';
+import { movementOf, type WoodOnHand } from '../../../app/woods.ts';
+import type { WoodRecord } from '../../../domain/findings/woods-by-pitch.ts';
+import { writeLength, writePitch } from '../../../domain/units/write-quantity.ts';
+import { hrefTo } from '../../shell/route.ts';
+import { woodsWords as words } from '../../text/woods-words.ts';
+
+/** A wood in the list: what it is known for, in one line. */
+export const WoodRow = ({ wood, record }: { wood: WoodOnHand; record?: WoodRecord | undefined }) => {
+  const { unit } = settings.value;
+  const moves = wood.species && movementOf(wood.species);
+  return (
+    <li>
+      <a href={hrefTo('woods', wood.key)}>
+        <b>{wood.name}</b>
+        <span class="soft">
+          {record && `${words.boxes(record.boxes)}, `}
+          {record?.finest
+            ? words.finest(writePitch(record.finest.pitch, 'tpi'), Math.round(100 * record.finest.chance))
+            : record
+              ? words.finestUnknown
+              : [
+                  wood.species?.hardness &&
+                    words.hardness(wood.species.hardness.newton, wood.species.hardness.lbf),
+                  moves !== null && `${words.movesIs.toLowerCase()}: ${writeLength(moves, unit)}`,
+                ]
+                  .filter(Boolean)
+                  .join(', ')}
+        </span>
+      </a>
+    </li>
+  );
+};
