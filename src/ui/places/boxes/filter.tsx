@@ -5,7 +5,15 @@ import { ANY_BOX, type BoxFilter, type Standing, woodsOf } from '../../../domain
 import { standingWord, boxesWords as words } from '../../text/boxes-words.ts';
 
 /** Find by words; narrow by wood, pitch and how the box stands. */
-export const Filter = ({ boxes, filter }: { boxes: readonly BoxOnHand[]; filter: Signal<BoxFilter> }) => {
+export const Filter = ({
+  boxes,
+  filter,
+  nameOf,
+}: {
+  boxes: readonly BoxOnHand[];
+  filter: Signal<BoxFilter>;
+  nameOf: (wood: string) => string;
+}) => {
   const id = useId();
   const narrow = (change: Partial<BoxFilter>) => {
     filter.value = { ...filter.value, ...change };
