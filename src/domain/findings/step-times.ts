@@ -1,0 +1,138 @@
+import type { Interval } from './counts.ts';
+import { exposureOf } from './exposure.ts';
+import { inTimeOrder, type JointRow, type JointTable } from './joint-row.ts';
+import { type Drift, drift, median, type Shift, shift } from './rank-statistics.ts';
+
+/** One step's time, from exact times only. Hold points have none. */
+export interface StepTime {
+  readonly step: string;
+  /** Median of the exact times, ms; null when there is none. */
+  readonly usualMs: number | null;
+  readonly middleHalf: Interval | null;
+  /** Exact times behind it, and times that are not known exactly. */
+  readonly exact: number;
+  readonly unknown: number;
+  /** Share of all steps' usual time. */
+  readonly share: number;
+  /** Change a session, as a factor (0.98: 2 % quicker each); p by Mann-Kendall on the sessions' medians. */
+  readonly change: { readonly factor: number; readonly p: number; readonly sessions: number } | null;
+  /** Done in under half the median of the times before. */
+  readonly hurried: number;
+}
+
+/** Where the set-up time goes, step by step. */
+export const stepTimes = (table: JointTable): readonly StepTime[] => {
+  const rows = inTimeOrder(table.rows);
+  const steps = table.steps.map(({ key }) => ({ key, times: timesOf(rows, key) }));
+  const usual = steps.map(({ times }) => median(times.exact.map(({ ms }) => ms)));
+  const all = usual.reduce<number>((sum, ms) => sum + (ms ?? 0), 0);
+  return steps.map(({ key, times: { exact, unknown } }, i) => {
+    const change = drift(sessionMedians(exact));
+    const ms = exact.map((time) => time.ms).sort((a, b) => a - b);
+    return {
+      step: key,
+      usualMs: usual[i] ?? null,
+      middleHalf: ms.length < 4 ? null : { low: quarter(ms, 0.25), high: quarter(ms, 0.75) },
+      exact: exact.length,
+      unknown,
+      share: all > 0 ? (usual[i] ?? 0) / all : 0,
+      change: change && factorOf(change),
+      hurried: hurriedOf(exact.map((time) => time.ms)),
+    };
+  });
+};
+
+interface Timed {
+  readonly day: string;
+  readonly ms: number;
+}
+
+const timesOf = (
+  rows: readonly JointRow[],
+  key: string,
+): { readonly exact: readonly Timed[]; readonly unknown: number } => {
+  const exact: Timed[] = [];
+  let unknown = 0;
+  for (const row of rows)
+    for (const steps of [row.steps.recess, row.steps.tenon]) {
+      const step = steps[key];
+      if (!step || step.carriedOver || (step.outcome !== 'done' && step.outcome !== 'left-failing')) continue;
+      if (step.exactMs !== null && step.exactMs > 0) exact.push({ day: row.day, ms: step.exactMs });
+      else unknown++;
+    }
+  return { exact, unknown };
+};
+
+/** Log median of each session, numbered in order: one hurried day is one point, however many boxes it had. */
+const sessionMedians = (times: readonly Timed[]): readonly { x: number; y: number }[] => {
+  const days = new Map<string, number[]>();
+  for (const { day, ms } of times) {
+    const list = days.get(day);
+    if (list) list.push(Math.log(ms));
+    else days.set(day, [Math.log(ms)]);
+  }
+  return [...days.values()].slice(-MOST_SESSIONS).map((logs, x) => ({ x, y: median(logs) as number }));
+};
+
+/** All pairs of sessions are compared; this keeps a long log quick. */
+const MOST_SESSIONS = 400;
+
+const factorOf = ({ slope, p, points }: Drift) => ({ factor: Math.exp(slope), p, sessions: points });
+
+const quarter = (sorted: readonly number[], q: number): number => {
+  const at = (sorted.length - 1) * q;
+  const below = sorted[Math.floor(at)] as number;
+  return below + ((sorted[Math.ceil(at)] as number) - below) * (at - Math.floor(at));
+};
+
+const BEFORE = 5;
+
+/** Times under half the median of those before, once there are five to compare with. */
+const hurriedOf = (ms: readonly number[]): number => {
+  const sorted: number[] = [];
+  let hurried = 0;
+  for (const time of ms) {
+    const middle = (sorted.length - 1) / 2;
+    const usual = ((sorted[Math.floor(middle)] ?? 0) + (sorted[Math.ceil(middle)] ?? 0)) / 2;
+    if (sorted.length >= BEFORE && time < usual / 2) hurried++;
+    let at = sorted.length;
+    while (at > 0 && (sorted[at - 1] as number) > time) at--;
+    sorted.splice(at, 0, time);
+  }
+  return hurried;
+};
+
+/**
+ * Time of the other steps where this one was done against where it was missed, as a factor (1.1: a tenth longer), from joints
+ * whose other steps all have exact times. Null when there are too few. Hold points are not in it, so it cannot speak of them.
+ */
+export const timeWithout = (table: JointTable, key: string): Shift | null => {
+  const groups = { done: [] as number[], missed: [] as number[] };
+  for (const row of table.rows) {
+    const exposure = exposureOf(row, key);
+    const total = othersTime(row, key);
+    if ((exposure === 'done' || exposure === 'missed') && total !== null)
+      groups[exposure].push(Math.log(total));
+  }
+  const found = shift(groups.missed.slice(-MOST_SESSIONS), groups.done.slice(-MOST_SESSIONS));
+  return (
+    found && {
+      value: Math.exp(found.value),
+      low: Math.exp(found.low),
+      high: Math.exp(found.high),
+      p: found.p,
+    }
+  );
+};
+
+const othersTime = (row: JointRow, key: string): number | null => {
+  let total = 0;
+  for (const steps of [row.steps.recess, row.steps.tenon])
+    for (const other of Object.keys(steps)) {
+      const step = steps[other];
+      if (other === key || !step || step.carriedOver || step.outcome !== 'done') continue;
+      if (step.exactMs === null) return null;
+      total += step.exactMs;
+    }
+  return total > 0 ? total : null;
+};
