@@ -1,7 +1,7 @@
 import { type Advice, adviceFor } from '../domain/joint/advice.ts';
 import type { TwoTries } from '../domain/joint/correction.ts';
-import type { KnownJoint } from '../domain/joint/trial-evidence.ts';
 import type { Pair } from '../domain/joint/fit.ts';
+import type { KnownJoint } from '../domain/joint/trial-evidence.ts';
 import type { Box, Trial } from '../domain/log/records.ts';
 import type { Result } from '../domain/result.ts';
 import { mm, turns } from '../domain/units/brands.ts';
@@ -37,12 +37,7 @@ const triesOf = (box: Box, trial: Trial): TwoTries | null => {
 };
 
 /** All that the log knows of a joint at a trial. Planned lengths are no measurement: of the floor nothing is known. */
-export const knownJoint = (
-  box: Box,
-  trial: Trial,
-  reckoned: Reckoned,
-  unit: 'in' | 'mm',
-): KnownJoint => {
+export const knownJoint = (box: Box, trial: Trial, reckoned: Reckoned, unit: 'in' | 'mm'): KnownJoint => {
   const { plan, bore, isBoreMeasured, tenon, input } = reckoned;
   const { wall, least } = plan.wall;
   return {

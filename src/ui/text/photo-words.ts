@@ -12,7 +12,7 @@ const ofWord: Readonly<Record<PhotoRef['of'], string>> = {
 export const photoWords = {
   photos: 'Photos',
   camera: 'Take a photo',
-  library: 'Choose one',
+  library: 'Choose a photo',
   working: 'Keeping the photo…',
   close: 'Close',
   missing: 'This photo is not on this phone.',

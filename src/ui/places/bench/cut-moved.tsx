@@ -1,0 +1,51 @@
+import { useSignal } from '@preact/signals';
+import type { BoxOnHand } from '../../../app/boxes.ts';
+import { openRun, record } from '../../../app/set-up-run.ts';
+import { startSetUp } from '../../../app/start-set-up.ts';
+import type { RunState } from '../../../domain/setup/fold.ts';
+import { MOVEMENTS, type Movement } from '../../../domain/setup/procedure.ts';
+import { feel } from '../../set-up/feel.ts';
+import { go } from '../../shell/route.ts';
+import { movementWord, setUpWords as words } from '../../text/set-up-words.ts';
+
+interface Props {
+  readonly onHand: BoxOnHand;
+  readonly run: RunState;
+  readonly onStay: () => void;
+}
+
+/**
+ * Something moved between two passes: noted in the set-up, which then asks again for just what that lost. A set-up that is
+ * closed already is followed by a new one, in which the groove is picked up.
+ */
+export const CutMoved = ({ onHand, run, onStay }: Props) => {
+  const busy = useSignal(false);
+  const note = async (what: Movement) => {
+    if (busy.value) return;
+    busy.value = true;
+    const runId = run.closed === null ? run.runId : await startSetUp(onHand, run.part);
+    if (runId) await openRun(runId);
+    const saved = runId !== undefined && (await record({ kind: 'moved', what }));
+    busy.value = false;
+    if (saved) feel('reopened');
+    if (runId && (saved || run.closed !== null)) go('set-up', runId);
+  };
+  return (
+    <section class="set-up cutting" aria-label={words.whatMoved}>
+      <p class="stop-first">{words.stopFirst}</p>
+      <p>{words.whatMoved}</p>
+      <ul class="list">
+        {MOVEMENTS.map((what) => (
+          <li key={what}>
+            <button type="button" disabled={busy.value} onClick={() => note(what)}>
+              {movementWord[what]}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <button type="button" onClick={onStay}>
+        {words.nothingMoved}
+      </button>
+    </section>
+  );
+};

@@ -1,0 +1,12 @@
+import type { BoxOnHand } from '../../../app/boxes.ts';
+import { type Given, givenFor } from '../../../app/plan-of.ts';
+import { logId } from '../../../app/session.ts';
+import { useLive } from '../../parts/use-live.ts';
+
+/** Rig, caliper and woods of the box on hand; undefined until they are read. */
+export const useGiven = ({ box }: BoxOnHand): Given | undefined =>
+  useLive(
+    () => givenFor(box),
+    ['rig', 'instrument', 'wood', 'log'],
+    `${logId.value} ${box.rigId} ${box.instrumentId}`,
+  ).value;

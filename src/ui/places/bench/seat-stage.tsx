@@ -1,0 +1,86 @@
+import './dock.css';
+import './seat-stage.css';
+import { useSignal } from '@preact/signals';
+import { IN_LINE, recordSeat, takeBackSeat } from '../../../app/after-fit.ts';
+import type { Seat } from '../../../domain/log/records.ts';
+import { goInstead, hrefTo } from '../../shell/route.ts';
+import { seatWords as words } from '../../text/seat-words.ts';
+import type { StageProps } from './bench.tsx';
+import { SeatAdvice } from './seat-advice.tsx';
+import { SeatForm } from './seat-form.tsx';
+
+/** One tap when lid and base are in line and flush; else where it is open and how far the grain has to go. */
+const SeatStage = ({ onHand }: StageProps) => {
+  const { id, box } = onHand;
+  const busy = useSignal(false);
+  const doneWith = useSignal<string | null>(null);
+  const last = box.seats.at(-1);
+  const shown = last && last.degreesToGo !== 0 && last.id !== doneWith.value ? last : null;
+
+  const inLine = async () => {
+    if (busy.value) return;
+    busy.value = true;
+    const saved = await recordSeat(id, IN_LINE);
+    busy.value = false;
+    if (saved) goInstead('bench');
+  };
+  const close = (
+    <button type="button" class="main in-line" disabled={busy.value} onClick={inLine}>
+      {words.flush}
+    </button>
+  );
+
+  if (shown)
+    return (
+      <>
+        <SeatAdvice onHand={onHand} seat={shown} />
+        <div class="dock">
+          <button
+            type="button"
+            class="main"
+            onClick={() => {
+              doneWith.value = shown.id;
+            }}
+          >
+            {words.tried}
+          </button>
+        </div>
+        <a class="act" href={hrefTo('bench', 'close')}>
+          {words.leave}
+        </a>
+        <TakeBack boxId={id} seat={shown} />
+        <Earlier seats={box.seats.slice(0, -1)} />
+      </>
+    );
+  return (
+    <>
+      {close}
+      <h3>{words.else}</h3>
+      <SeatForm key={box.seats.length} onHand={onHand} />
+      <a class="act" href={hrefTo('bench', 'close')}>
+        {words.leave}
+      </a>
+      <Earlier seats={box.seats} />
+      {last && <TakeBack boxId={id} seat={last} />}
+    </>
+  );
+};
+export default SeatStage;
+
+const TakeBack = ({ boxId, seat }: { boxId: string; seat: Seat }) => (
+  <button type="button" class="plain" onClick={() => takeBackSeat(boxId, seat.id)}>
+    {words.undo}
+  </button>
+);
+
+const Earlier = ({ seats }: { seats: readonly Seat[] }) =>
+  seats.length > 0 ? (
+    <section>
+      <h3>{words.earlier}</h3>
+      <ol>
+        {seats.map((seat) => (
+          <li key={seat.id}>{words.line(seat)}</li>
+        ))}
+      </ol>
+    </section>
+  ) : null;

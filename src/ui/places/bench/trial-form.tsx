@@ -1,0 +1,155 @@
+import './dock.css';
+import { settings } from '../../../app/session.ts';
+import { recordTrial, type TrialAnswers } from '../../../app/trials.ts';
+import {
+  type GoingOn,
+  goingOn,
+  type MarksAt,
+  type MarksOn,
+  marks,
+  marksAt,
+  type Seated,
+  seated,
+  type ThreadState,
+  threads,
+} from '../../../domain/log/trial-words.ts';
+import { mm } from '../../../domain/units/brands.ts';
+import { readLength, readTurns } from '../../../domain/units/read-quantity.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Choices } from '../../parts/choices.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Switches } from '../../parts/switches.tsx';
+import { useForm } from '../../parts/use-form.ts';
+import {
+  goingOnWord,
+  marksAtWord,
+  marksOnWord,
+  seatedWord,
+  threadWord,
+  trialWords as words,
+} from '../../text/trial-words.ts';
+
+const BLANK = {
+  goingOn: '',
+  seated: '',
+  threads: '',
+  marksOn: '',
+  marksAt: '',
+  endPlay: '',
+  turnsOn: '',
+  afterFinish: '',
+};
+
+const optionsOf = <T extends string>(keys: readonly T[], word: Readonly<Record<T, string>>) =>
+  keys.map((value) => ({ value, word: word[value] }));
+const listOf = <T extends string>(text: string): readonly T[] => text.split(' ').filter(Boolean) as T[];
+
+interface Props {
+  readonly boxId: string;
+  /** A lid was right before: this may be a new fit, after finish or drying. */
+  readonly wasRight: boolean;
+  readonly onRecorded: () => void;
+}
+
+/** What a trial fit was like, in the words of the trade; what is ticked is kept as a draft until it is recorded. */
+export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
+  const form = useForm(`trial ${boxId}`, BLANK);
+  const { values } = form;
+  const { unit } = settings.value;
+
+  const answers = (): TrialAnswers | undefined => {
+    const said = values.value;
+    const endPlay =
+      said.endPlay.trim() === ''
+        ? null
+        : form.read('endPlay', (field, typed) => readLength(field, typed, unit, { min: mm(0), max: mm(6) }));
+    const turnsOn =
+      said.turnsOn.trim() === ''
+        ? null
+        : form.read('turnsOn', (field, typed) => readTurns(field, typed, { min: 0, max: 50 }));
+    if (endPlay === undefined || turnsOn === undefined) return undefined;
+    return {
+      right: false,
+      goingOn: listOf<GoingOn>(said.goingOn),
+      seated: (said.seated || null) as Seated | null,
+      threads: listOf<ThreadState>(said.threads),
+      marks: said.marksOn
+        ? { on: said.marksOn as MarksOn, at: (said.marksAt || 'all-along') as MarksAt }
+        : null,
+      endPlay,
+      turnsOn,
+      afterFinish: said.afterFinish !== '',
+    };
+  };
+  const saidNothing = !Object.entries(values.value).some(([name, text]) => name !== 'afterFinish' && text);
+
+  return (
+    <form
+      class="trial"
+      onSubmit={async (event) => {
+        event.preventDefault();
+        const trial = answers();
+        if (!trial || !(await recordTrial(boxId, trial))) return;
+        form.done();
+        onRecorded();
+      }}
+    >
+      <Choices<GoingOn>
+        legend={words.goingOn}
+        options={optionsOf(goingOn, goingOnWord)}
+        chosen={listOf(values.value.goingOn)}
+        onChange={(chosen) => form.set('goingOn', chosen.join(' '))}
+      />
+      <Choice<Seated>
+        legend={words.seated}
+        options={optionsOf(seated, seatedWord)}
+        chosen={(values.value.seated || null) as Seated | null}
+        onChoose={(value) => form.set('seated', value)}
+      />
+      <Choices<ThreadState>
+        legend={words.threads}
+        options={optionsOf(threads, threadWord)}
+        chosen={listOf(values.value.threads)}
+        onChange={(chosen) => form.set('threads', chosen.join(' '))}
+      />
+      <Choice<MarksOn>
+        legend={words.marks}
+        options={optionsOf(marks, marksOnWord)}
+        chosen={(values.value.marksOn || null) as MarksOn | null}
+        onChoose={(value) => form.set('marksOn', value)}
+      />
+      {values.value.marksOn !== '' && (
+        <Choice<MarksAt>
+          legend={words.marksAt}
+          options={optionsOf(marksAt, marksAtWord)}
+          chosen={(values.value.marksAt || null) as MarksAt | null}
+          onChoose={(value) => form.set('marksAt', value)}
+        />
+      )}
+      <div class="row">
+        <Field form={form} name="endPlay" label={words.endPlay} hint={words.endPlayHint} />
+        <Field form={form} name="turnsOn" label={words.turnsOn} />
+      </div>
+      {wasRight && (
+        <Switches
+          switches={[
+            {
+              word: words.afterFinish,
+              on: values.value.afterFinish !== '',
+              set: (on) => form.set('afterFinish', on ? 'yes' : ''),
+            },
+          ]}
+        />
+      )}
+      {saidNothing ? (
+        <p class="soft">{words.sayOne}</p>
+      ) : (
+        <div class="dock">
+          <button type="submit" class="main">
+            {words.whatNow}
+          </button>
+        </div>
+      )}
+    </form>
+  );
+};

@@ -1,0 +1,96 @@
+import './dock.css';
+import './trial-stage.css';
+import { useSignal } from '@preact/signals';
+import { depthReached } from '../../../app/cutting.ts';
+import { openTrial, RIGHT, recordTrial, takeBackTrial } from '../../../app/trials.ts';
+import type { Trial } from '../../../domain/log/records.ts';
+import { goInstead, hrefTo } from '../../shell/route.ts';
+import { trialLine, trialWords as words } from '../../text/trial-words.ts';
+import { Advice } from './advice.tsx';
+import type { StageProps } from './bench.tsx';
+import { TrialForm } from './trial-form.tsx';
+
+/** One tap when it is right; else how it is, and what to do about it. */
+const TrialStage = ({ onHand }: StageProps) => {
+  const { id, box } = onHand;
+  const busy = useSignal(false);
+  /** The trial whose advice was followed or passed over, so that the next can be told. */
+  const doneWith = useSignal<string | null>(null);
+  const open = openTrial(box);
+  const shown = open && open.id !== doneWith.value ? open : null;
+
+  const right = async () => {
+    if (busy.value) return;
+    busy.value = true;
+    const afterFinish = box.trials.some((trial) => trial.right);
+    const saved = await recordTrial(id, { ...RIGHT, afterFinish });
+    busy.value = false;
+    if (saved) goInstead('bench');
+  };
+
+  if (shown)
+    return (
+      <>
+        <p class="told">{trialLine(shown)}</p>
+        <Advice onHand={onHand} trial={shown} />
+        <div class="dock">
+          <button
+            type="button"
+            class="main"
+            onClick={() => {
+              doneWith.value = shown.id;
+            }}
+          >
+            {words.tried}
+          </button>
+        </div>
+        <TakeBack boxId={id} trial={shown} />
+        <Earlier trials={box.trials.slice(0, -1)} />
+      </>
+    );
+
+  const last = box.trials.at(-1);
+  return (
+    <>
+      <p>{words.first}</p>
+      <button type="button" class="main right-first" disabled={busy.value} onClick={right}>
+        {words.right}
+      </button>
+      <h3>{words.else}</h3>
+      <TrialForm
+        key={box.trials.length}
+        boxId={id}
+        wasRight={box.trials.some((trial) => trial.right)}
+        onRecorded={() => scrollTo(0, 0)}
+      />
+      <p class="soft">
+        {words.cutSoFar(
+          depthReached(box.cuts, 'recess')?.text ?? words.notCut,
+          depthReached(box.cuts, 'tenon')?.text ?? words.notCut,
+        )}{' '}
+        <a href={hrefTo('bench', 'cut-tenon')}>{words.changeCut}</a>
+      </p>
+      <Earlier trials={box.trials} />
+      {last && <TakeBack boxId={id} trial={last} />}
+    </>
+  );
+};
+export default TrialStage;
+
+const TakeBack = ({ boxId, trial }: { boxId: string; trial: Trial }) => (
+  <button type="button" class="plain" onClick={() => takeBackTrial(boxId, trial.id)}>
+    {words.undo}
+  </button>
+);
+
+const Earlier = ({ trials }: { trials: readonly Trial[] }) =>
+  trials.length > 0 ? (
+    <section>
+      <h3>{words.earlier}</h3>
+      <ol>
+        {trials.map((trial) => (
+          <li key={trial.id}>{trialLine(trial)}</li>
+        ))}
+      </ol>
+    </section>
+  ) : null;
