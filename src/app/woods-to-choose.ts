@@ -1,4 +1,4 @@
-import { TABLED_WOODS } from '../domain/wood/strain-of.ts';
+import { movementTable } from '../domain/wood/movement-table.ts';
 import { listRecords } from '../storage/records.ts';
 import { allBoxes } from './boxes.ts';
 import { logId } from './session.ts';
@@ -21,14 +21,14 @@ export const woodsToChoose = async (): Promise<WoodsToChoose> => {
   const own = (await listRecords(logId.value, 'wood')).flatMap(({ id, body }) =>
     body ? [{ key: id, name: body.name }] : [],
   );
-  const nameOf = (key: string): string => own.find((wood) => wood.key === key)?.name ?? key;
+  const names = new Map([...movementTable, ...own].map(({ key, name }) => [key, name]));
   const used = new Set(
     (await allBoxes()).flatMap(({ box: { plan } }) =>
       [plan.lid, plan.base, plan.insert].flatMap((use) => (use ? [use.wood] : [])),
     ),
   );
-  const rest = [...own.map(({ key }) => key), ...TABLED_WOODS].filter((key) => !used.has(key));
-  return { all: [...used, ...rest].map((key) => ({ key, name: nameOf(key) })), used: used.size };
+  const rest = [...own, ...movementTable].flatMap(({ key }) => (used.has(key) ? [] : [key]));
+  return { all: [...used, ...rest].map((key) => ({ key, name: names.get(key) ?? key })), used: used.size };
 };
 
 /** The wood of that name, or null: a name that is no wood's is kept as it was typed. */

@@ -3,7 +3,7 @@ import type { FitTarget } from '../../domain/joint/fit-target.ts';
 import type { TenonCheck } from '../../domain/joint/tenon-check.ts';
 import type { BoreReading, TenonReading } from '../../domain/log/records.ts';
 import type { Millimetres } from '../../domain/units/brands.ts';
-import { amountWords, sizeWords } from './plan-words.ts';
+import { amountWords } from './plan-words.ts';
 
 type Unit = 'in' | 'mm';
 
@@ -36,7 +36,7 @@ export const measureWords = {
 } as const;
 
 export const boreWords = {
-  first: 'Before any thread: the plain bore.',
+  first: 'Lathe stopped. The plain bore, before any thread.',
   along: 'Along the rings',
   across: 'Across them',
   acrossHint: 'If you like',
@@ -127,6 +127,3 @@ export const fitWords = ({ fit }: TenonCheck, band: FitTarget, unit: Unit): stri
   if (fit.clearance > band.most) return `slack. ${clearance}, ${play}: it will rock.`;
   return `it goes on easily. ${clearance}, ${play}.`;
 };
-
-/** "2.478 in", with as many digits as a caliper shows. */
-export const measuredWords = (length: Millimetres, unit: Unit): string => sizeWords(length, unit);

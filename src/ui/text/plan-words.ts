@@ -6,14 +6,17 @@ import { writeLength, writePercent, writeTurns } from '../../domain/units/write-
 
 type Unit = 'in' | 'mm';
 
+/** A number and its unit belong on one line. */
+const unbroken = (written: string): string => written.replaceAll(' ', '\u00a0');
+
 /** A size to turn or measure to. */
-export const sizeWords = (length: number, unit: Unit): string => writeLength(mm(length), unit);
+export const sizeWords = (length: number, unit: Unit): string => unbroken(writeLength(mm(length), unit));
 /** A size a rule is enough for. */
 export const roughWords = (length: number, unit: Unit): string =>
-  writeLength(mm(length), unit, unit === 'in' ? { places: 2 } : { places: 1 });
+  unbroken(writeLength(mm(length), unit, unit === 'in' ? { places: 2 } : { places: 1 }));
 /** A small difference, in the step a hand thinks in: whole thou, or hundredths of a millimetre. */
 export const amountWords = (length: number, unit: Unit): string =>
-  writeLength(mm(length), unit === 'in' ? 'thou' : 'mm');
+  unbroken(writeLength(mm(length), unit === 'in' ? 'thou' : 'mm'));
 
 const pieceWord = { lid: 'lid', base: 'base' } as const;
 const otherPiece = { lid: 'base', base: 'lid' } as const;
@@ -42,9 +45,9 @@ export const planWords = {
   threadLength: 'Engaged length',
   threads: (count: number, pitch: string) => `${writeTurns(turns(count))} threads of ${pitch}`,
   threadDepth: 'Depth of cut, both pieces',
-  passes: 'Passes, from touch-off',
-  pass: (number: number, depth: string, dial: string | null) =>
-    `${number}: ${depth}${dial ? `, dial ${dial}` : ''}`,
+  passes: (list: string) => `from touch-off: ${list}`,
+  pass: (depth: string, dial: string | null) => (dial ? `${depth} (dial ${dial})` : depth),
+  passJoin: ', then ',
   dialTurns: (whole: number, marks: number | null, all: string) =>
     marks === null ? `${all} turns` : `${whole} turns + ${Number(marks.toFixed(1))} marks`,
   crank: 'Crank turns to the stop',
@@ -81,6 +84,9 @@ export const planWords = {
   noPlan: 'These figures cannot make a joint together:',
   toRig: 'To the rig',
   tellRig: 'Tell it',
+  stoodIn: (count: number) =>
+    count === 1 ? 'One usual figure stood in.' : `${count} usual figures stood in.`,
+  seeThem: 'Which?',
   drawing: (recess: string, tenon: string) =>
     `Lid over base in section: recess ${recess}, tenon ${tenon}. Heights are only for show; the letters are those of the list.`,
   routeSays: {
@@ -152,10 +158,10 @@ const standInName: Readonly<Record<Exclude<StandIn['what'], 'wood'>, string>> = 
 export const standInWords = (standIn: StandIn, unit: Unit): string =>
   standIn.what === 'wood'
     ? `${standIn.wood} is in no table: reckoned to move like a usual wood of its kind.`
-    : `Reckoned with ${standInName[standIn.what]} of ${standInSize(standIn.length, unit)}: you have not told me yours.`;
+    : `Reckoned with ${standInName[standIn.what]} of ${usualFigure(standIn.length, unit)}: you have not told me yours.`;
 
 /** A usual figure carries no more digits than it deserves: thou when small, else a workshop fraction. */
-const standInSize = (length: Millimetres, unit: Unit): string => {
+export const usualFigure = (length: Millimetres, unit: Unit): string => {
   if (unit === 'mm') return writeLength(length, 'mm');
   return length < 2.54 ? writeLength(length, 'thou') : writeLength(length, 'in', { smallest: 1 / 64 });
 };

@@ -14,7 +14,7 @@ import { BoreForm } from './bore-form.tsx';
 import { ReadingList, withAt } from './bore-reading-list.tsx';
 import { BigAnswer } from './plan-big-answer.tsx';
 import { NoPlan } from './plan-no-plan.tsx';
-import { StandIns } from './plan-stand-ins.tsx';
+import { StoodIn } from './plan-stand-ins.tsx';
 import { useReckoned } from './plan-use-reckoned.ts';
 
 /** The plain bore, read; the tenon that follows from it. */
@@ -46,7 +46,7 @@ const BoreStage = ({ onHand }: StageProps) => {
         onPutBack={(reading, at) => changeBox(id, (now) => ({ ...now, bore: withAt(now.bore, reading, at) }))}
       />
       <CaliperOffset onHand={onHand} caliper={given.caliper} />
-      {reckoned.ok && <StandIns standIns={reckoned.value.standIns} rigId={box.rigId} />}
+      {reckoned.ok && <StoodIn standIns={reckoned.value.standIns} />}
       {!isFirst && (
         <div class="dock">
           {box.plan.route === 'recess-first' ? (

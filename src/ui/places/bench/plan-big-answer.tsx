@@ -7,12 +7,13 @@ interface Props {
 
 /** The one number of a screen, as wide as the screen; its unit smaller, its tolerance below. */
 export const BigAnswer = ({ before, text, beside }: Props) => {
-  const cut = text.lastIndexOf(' ');
+  const [, number = text, unit = ''] = /^(.*\S)\s+(\S+)$/.exec(text) ?? [];
   return (
     <div class="big-answer">
       {before && <p>{before}</p>}
       <p class="number" style={{ '--signs': text.length }}>
-        {text.slice(0, cut)} <small>{text.slice(cut + 1)}</small>
+        {number}
+        <small> {unit}</small>
       </p>
       {beside && <p class="beside">{beside}</p>}
     </div>

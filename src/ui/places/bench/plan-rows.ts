@@ -83,9 +83,9 @@ export const threadRows = ({ plan }: Reckoned, { pitch, threads }: Plan, unit: U
     {
       name: words.threadDepth,
       value: sizeWords(sizes.depth, unit),
-      note: `${words.passes}: ${passes
-        .map((pass, i) => words.pass(i + 1, sizeWords(pass.depth, unit), dialWords(pass)))
-        .join('; ')}`,
+      note: words.passes(
+        passes.map((pass) => words.pass(sizeWords(pass.depth, unit), dialWords(pass))).join(words.passJoin),
+      ),
     },
     {
       name: words.crank,

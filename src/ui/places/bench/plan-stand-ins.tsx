@@ -17,3 +17,11 @@ export const StandIns = ({ standIns, rigId }: { standIns: readonly StandIn[]; ri
       ))}
     </ul>
   );
+
+/** The same in one line, for a screen that is read at the lathe. */
+export const StoodIn = ({ standIns }: { standIns: readonly StandIn[] }) =>
+  standIns.length === 0 ? null : (
+    <p class="soft">
+      {words.stoodIn(standIns.length)} <a href={hrefTo('bench', 'plan')}>{words.seeThem}</a>
+    </p>
+  );

@@ -12,7 +12,8 @@ import { measureWords, tenonWords as words } from '../../text/measure-words.ts';
 
 interface Props {
   readonly boxId: string;
-  readonly isFirst: boolean;
+  /** What the form is for now; nothing before the first reading. */
+  readonly heading: string | null;
   readonly overCrests: boolean;
 }
 
@@ -20,7 +21,7 @@ interface Props {
 const TENON = { min: 6, max: 400 };
 
 /** One reading over the tenon. */
-export const TenonForm = ({ boxId, isFirst, overCrests }: Props) => {
+export const TenonForm = ({ boxId, heading, overCrests }: Props) => {
   const { unit } = settings.value;
   const busy = useSignal(false);
   const form = useForm(`tenon ${boxId}`, {
@@ -48,7 +49,7 @@ export const TenonForm = ({ boxId, isFirst, overCrests }: Props) => {
 
   return (
     <form class="plan-form" onSubmit={save}>
-      {!isFirst && <h3>{words.turnedAgain}</h3>}
+      {heading && <h3>{heading}</h3>}
       <Field form={form} name="diameter" label={words.diameter} />
       <Choice
         legend={words.where}
@@ -65,7 +66,7 @@ export const TenonForm = ({ boxId, isFirst, overCrests }: Props) => {
           },
         ]}
       />
-      <button type="submit" class={isFirst ? 'main' : ''} disabled={busy.value}>
+      <button type="submit" class={heading ? '' : 'main'} disabled={busy.value}>
         {measureWords.save}
       </button>
     </form>

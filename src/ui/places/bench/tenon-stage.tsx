@@ -11,7 +11,7 @@ import type { StageProps } from './bench.tsx';
 import { ReadingList, withAt } from './bore-reading-list.tsx';
 import { BigAnswer } from './plan-big-answer.tsx';
 import { NoPlan } from './plan-no-plan.tsx';
-import { StandIns } from './plan-stand-ins.tsx';
+import { StoodIn } from './plan-stand-ins.tsx';
 import { useReckoned } from './plan-use-reckoned.ts';
 import { TenonForm } from './tenon-form.tsx';
 import { TenonVerdict } from './tenon-verdict.tsx';
@@ -24,6 +24,7 @@ const TenonStage = ({ onHand }: StageProps) => {
   const { reckoned } = known;
   const isFirst = box.tenon.length === 0;
   const counted = reckoned.ok ? (reckoned.value.tenon?.counted ?? []) : box.tenon;
+  const isRight = reckoned.ok && reckoned.value.check?.verdict === 'right';
   const setUp = box.plan.route === 'recess-first' ? 'set-up-tenon' : 'set-up-recess';
   return (
     <>
@@ -31,7 +32,7 @@ const TenonStage = ({ onHand }: StageProps) => {
       <TenonForm
         key={box.tenon.length}
         boxId={id}
-        isFirst={isFirst}
+        heading={isFirst ? null : isRight ? measureWords.another : words.turnedAgain}
         overCrests={depthReached(box.cuts, 'tenon') !== null}
       />
       <ReadingList
@@ -45,7 +46,7 @@ const TenonStage = ({ onHand }: StageProps) => {
           changeBox(id, (now) => ({ ...now, tenon: withAt(now.tenon, reading, at) }))
         }
       />
-      {reckoned.ok && <StandIns standIns={reckoned.value.standIns} rigId={box.rigId} />}
+      {reckoned.ok && <StoodIn standIns={reckoned.value.standIns} />}
       {!isFirst && (
         <div class="dock">
           <a class="act main" href={hrefTo('bench', setUp)}>

@@ -3,7 +3,7 @@ import { settings } from '../../../app/session.ts';
 import type { TenonMeasure } from '../../../app/tenon-of.ts';
 import { targetFor } from '../../../domain/joint/fit-target.ts';
 import type { TenonCheck } from '../../../domain/joint/tenon-check.ts';
-import { fitWords, measuredWords, tenonTaperWords, tenonWords as words } from '../../text/measure-words.ts';
+import { fitWords, tenonTaperWords, tenonWords as words } from '../../text/measure-words.ts';
 import { amountWords, sizeWords } from '../../text/plan-words.ts';
 import { BigAnswer } from './plan-big-answer.tsx';
 import { dialWords } from './plan-rows.ts';
@@ -22,7 +22,8 @@ export const TenonVerdict = ({ reckoned, tenon, check }: Props) => {
   const passes = passesTo(reckoned, check.depthToSuit);
   const last = passes.ok ? passes.value.at(-1) : undefined;
   const dial = last ? dialWords(last) : null;
-  const asMeasured = words.measured(measuredWords(tenon.mean, unit), measuredWords(target.tenon, unit));
+  const [first, second] = tenon.counted;
+  const measured = first && !second ? first.diameter.text : sizeWords(tenon.mean, unit);
   const [depth, planned] = [check.depthToSuit, pair.tenon.depth].map((d) => sizeWords(d, unit));
   const crestsRub = check.fit.tenonCrestGap < 0;
   return (
@@ -35,7 +36,7 @@ export const TenonVerdict = ({ reckoned, tenon, check }: Props) => {
           text={amountWords(Math.abs(check.over), unit)}
         />
       )}
-      <p>{asMeasured}.</p>
+      <p>{words.measured(measured, sizeWords(target.tenon, unit))}.</p>
       {band.ok && (
         <p>
           {words.ifCut} <b>{fitWords(check, band.value, unit)}</b>
