@@ -1,18 +1,24 @@
+import { firstRefusal, ok, type Result, refuse, within } from '../result.ts';
 import { cholesky, inverse, logDeterminant, solve } from './cholesky.ts';
 import type { Interval } from './counts.ts';
 import { crossing } from './crossing.ts';
 import { normalCdf } from './distributions.ts';
-import { CRUMBLED, type JointRow, type JointTable } from './joint-row.ts';
+import { crestsHeld, type JointRow, type JointTable } from './joint-row.ts';
 
-/** What a wood never tried may be expected to do, from its handbook hardness. */
+/** What woods of a hardness do at a pitch: plain numbers, so that a worker can hand it over. Ask it by `heldAt`. */
 export interface HardnessCurve {
-  /** Held share of crests at a hardness (newton) and pitch (mm), without hardener: middle and 90 % interval for one new wood. */
-  readonly at: (hardness: number, pitch: number) => Interval & { readonly value: number };
+  /** One normal belief for each spread of woods tried: weight, coefficients that all woods share, their covariance. */
+  readonly parts: readonly {
+    readonly weight: number;
+    readonly spread: number;
+    readonly mean: readonly number[];
+    readonly covariance: readonly number[];
+  }[];
   /** How much woods of one hardness still differ: standard deviation of the log odds. */
   readonly woodSpread: number;
   readonly joints: number;
   readonly woods: number;
-  /** Joints whose wood's hardness no table has. */
+  /** Joints never tried, or whose wood's hardness no table has. */
   readonly silent: number;
 }
 
@@ -41,29 +47,46 @@ export const hardnessCurve = (table: JointTable): HardnessCurve | null => {
   const top = Math.max(...fits.map((fit) => fit.logEvidence));
   const weights = fits.map((fit) => Math.exp(fit.logEvidence - top));
   const all = weights.reduce((sum, w) => sum + w, 0);
-  const parts = fits.map((fit, i) => ({
-    ...fit,
+  const p = COMMON + woods.length;
+  const parts = fits.map(({ mean, covariance }, i) => ({
     weight: (weights[i] as number) / all,
     spread: SPREADS[i] as number,
+    mean: [...mean.slice(0, COMMON)],
+    covariance: [0, 1, 2, 3].flatMap((j) => [...covariance.slice(j * p, j * p + COMMON)]),
   }));
   return {
-    at: (hardness, pitch) => {
-      const x = common(hardness, pitch, false);
-      const normals = parts.map(({ mean, covariance, weight, spread }) => ({
-        weight,
-        mean: x.reduce((sum, value, j) => sum + value * (mean[j] as number), 0),
-        error: Math.sqrt(quadratic(covariance, COMMON + woods.length, x) + spread ** 2),
-      }));
-      const cdf = (eta: number) =>
-        normals.reduce((sum, n) => sum + n.weight * normalCdf((eta - n.mean) / n.error), 0);
-      const share = (q: number) => 1 / (1 + Math.exp(-crossing((eta) => cdf(eta) - q, -30, 30, 1e-9)));
-      return { value: share(0.5), low: share((1 - LEVEL) / 2), high: share((1 + LEVEL) / 2) };
-    },
+    parts,
     woodSpread: parts.reduce((sum, { weight, spread }) => sum + weight * spread, 0),
     joints: rows.length,
     woods: woods.length,
     silent: table.rows.length - rows.length,
   };
+};
+
+/**
+ * Held share of crests to expect of a wood never tried: middle and 90 % interval, from its hardness (newton, above 0) and the
+ * pitch (mm, above 0), without hardener.
+ */
+export const heldAt = (
+  curve: HardnessCurve,
+  hardness: number,
+  pitch: number,
+): Result<Interval & { readonly value: number }> => {
+  const refusal = firstRefusal(
+    within('hardness', hardness, 1, 1e6, 'ratio'),
+    within('pitch', pitch, 0.01, 100),
+  );
+  if (refusal) return refuse(refusal);
+  const x = common(hardness, pitch, false);
+  const normals = curve.parts.map(({ weight, spread, mean, covariance }) => ({
+    weight,
+    mean: x.reduce((sum, value, j) => sum + value * (mean[j] as number), 0),
+    error: Math.sqrt(quadratic(covariance, x) + spread ** 2),
+  }));
+  const cdf = (eta: number) =>
+    normals.reduce((sum, n) => sum + n.weight * normalCdf((eta - n.mean) / n.error), 0);
+  const share = (q: number) => 1 / (1 + Math.exp(-crossing((eta) => cdf(eta) - q, -30, 30, 1e-9)));
+  return ok({ value: share(0.5), low: share((1 - LEVEL) / 2), high: share((1 + LEVEL) / 2) });
 };
 
 interface Cell {
@@ -92,7 +115,7 @@ const cellsOf = (rows: readonly JointRow[], woods: readonly string[]): readonly 
       total: 0,
     };
     cell.total++;
-    if (row.firstTry !== 'scrapped' && !row.symptoms.some((s) => CRUMBLED.has(s))) cell.held++;
+    if (crestsHeld(row)) cell.held++;
     cells.set(key, cell);
   }
   return [...cells.values()];
@@ -176,9 +199,9 @@ const posterior = (
   return { log, gradient, factor: cholesky(hessian, p, 0) as Float64Array };
 };
 
-/** x' C x over the coefficients that all woods share. */
-const quadratic = (covariance: Float64Array, n: number, x: readonly number[]): number =>
+/** x' C x. */
+const quadratic = (covariance: readonly number[], x: readonly number[]): number =>
   x.reduce(
-    (sum, xj, j) => sum + x.reduce((row, xk, k) => row + xj * xk * (covariance[j * n + k] as number), 0),
+    (sum, xj, j) => sum + x.reduce((row, xk, k) => row + xj * xk * (covariance[j * COMMON + k] as number), 0),
     0,
   );

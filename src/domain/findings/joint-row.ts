@@ -75,7 +75,11 @@ export interface JointTable {
 }
 
 /** Crests that would not hold: the wood's own failure, told apart from size and alignment. */
-export const CRUMBLED: ReadonlySet<Symptom> = new Set(['chipped', 'furry', 'torn']);
+const CRUMBLED: ReadonlySet<Symptom> = new Set(['chipped', 'furry', 'torn']);
+
+/** Did the crests come out whole? A joint given up for its thread did not. */
+export const crestsHeld = (row: JointRow): boolean =>
+  row.firstTry !== 'scrapped' && !row.symptoms.some((symptom) => CRUMBLED.has(symptom));
 
 /** Time order, then box, log and id: the same whatever order the rows came in. */
 export const inTimeOrder = (rows: readonly JointRow[]): readonly JointRow[] =>

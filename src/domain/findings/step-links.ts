@@ -1,3 +1,4 @@
+import { groupBy } from '../log/group-by.ts';
 import { clusterScore } from './cluster-score.ts';
 import { type Interval, rateDifference, type TwoByTwo } from './counts.ts';
 import { type ExactTest, exactOverStrata } from './exact.ts';
@@ -223,13 +224,5 @@ const tableOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): TwoBy
   return { a, b, c, d };
 };
 
-const strataOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): readonly TwoByTwo[] => {
-  const strata = new Map<string, Seen[]>();
-  for (const one of seen) {
-    const key = stratumOf(one.row);
-    const joints = strata.get(key);
-    if (joints) joints.push(one);
-    else strata.set(key, [one]);
-  }
-  return [...strata.values()].map((joints) => tableOf(joints, happened));
-};
+const strataOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): readonly TwoByTwo[] =>
+  [...groupBy(seen, ({ row }) => stratumOf(row)).values()].map((joints) => tableOf(joints, happened));

@@ -1,9 +1,11 @@
+import { groupBy } from '../log/group-by.ts';
 import type { Interval } from './counts.ts';
 import { type Level, zOf } from './distributions.ts';
 import { otherSkips, type Seen } from './exposure.ts';
 import { type Design, designFrom, type FirthFit, firth, predictor } from './firth.ts';
 import { profileEnd, profileTest } from './firth-profile.ts';
-import type { StepMeaning } from './joint-row.ts';
+import type { JointRow, StepMeaning } from './joint-row.ts';
+import { median } from './rank-statistics.ts';
 
 /** A covariate of the model; those that do not vary, or only repeat others, are left out of it. */
 export type Covariate = 'other-skips' | 'hardness' | 'pitch' | 'experience' | 'log';
@@ -27,7 +29,7 @@ const MOST_SKIPS = 4;
 export const stepModel = (
   seen: readonly Seen[],
   step: StepMeaning,
-  hardness: (seen: Seen) => number | null,
+  hardness: (row: JointRow) => number | null,
 ): StepModel | null => {
   const { design, covariates } = designOf(seen, step, hardness);
   if (design.p <= STEP) return null;
@@ -67,36 +69,25 @@ export const modelUpper = (model: StepModel, level: Level): number | null => {
 };
 
 /** Log hardness of a joint's wood; where no table has it, the median of its wood group here, else of all. */
-export const hardnessOf = (all: readonly Seen['row'][]): ((seen: Seen) => number | null) => {
-  const groups = new Map<string, number[]>();
-  for (const row of all)
-    if (row.hardness !== null && row.hardness > 0)
-      for (const name of [row.woodGroup, ANY_GROUP]) {
-        const values = groups.get(name) ?? [];
-        values.push(Math.log(row.hardness));
-        groups.set(name, values);
-      }
-  const medians = new Map([...groups].map(([name, values]) => [name, median(values)]));
-  return ({ row }) =>
+export const hardnessOf = (all: readonly JointRow[]): ((row: JointRow) => number | null) => {
+  const known = all.filter((row) => row.hardness !== null && row.hardness > 0);
+  const middle = (rows: readonly JointRow[]) => median(rows.map((row) => Math.log(row.hardness as number)));
+  const ofGroup = new Map(
+    [...groupBy(known, (row) => row.woodGroup)].map(([group, rows]) => [group, middle(rows)]),
+  );
+  const ofAll = middle(known);
+  return (row) =>
     row.hardness !== null && row.hardness > 0
       ? Math.log(row.hardness)
-      : (medians.get(row.woodGroup) ?? medians.get(ANY_GROUP) ?? null);
+      : (ofGroup.get(row.woodGroup) ?? ofAll);
 };
 
-const ANY_GROUP = '\u0000any';
-
-const median = (values: readonly number[]): number => {
-  const sorted = [...values].sort((a, b) => a - b);
-  const middle = (sorted.length - 1) / 2;
-  return ((sorted[Math.floor(middle)] ?? 0) + (sorted[Math.ceil(middle)] ?? 0)) / 2;
-};
-
-const designOf = (seen: readonly Seen[], step: StepMeaning, hardness: (seen: Seen) => number | null) => {
+const designOf = (seen: readonly Seen[], step: StepMeaning, hardness: (row: JointRow) => number | null) => {
   const column = (of: (one: Seen) => number) => Float64Array.from(seen, of);
   const logs = [...new Set(seen.map(({ row }) => row.log))].sort().slice(1);
   const wished: readonly (readonly [Covariate, Float64Array])[] = [
     ['other-skips', column(({ row }) => Math.min(MOST_SKIPS, otherSkips(row, step.key)))],
-    ['hardness', column((one) => hardness(one) ?? 0)],
+    ['hardness', column(({ row }) => hardness(row) ?? 0)],
     ['pitch', column(({ row }) => row.pitch)],
     ['experience', column(({ row }) => Math.log(Math.max(1, row.experience)))],
     ...logs.map((log) => ['log', column(({ row }) => (row.log === log ? 1 : 0))] as const),

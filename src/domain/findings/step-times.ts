@@ -1,3 +1,4 @@
+import { groupBy } from '../log/group-by.ts';
 import type { Interval } from './counts.ts';
 import { exposureOf } from './exposure.ts';
 import { inTimeOrder, type JointRow, type JointTable } from './joint-row.ts';
@@ -65,13 +66,10 @@ const timesOf = (
 
 /** Log median of each session, numbered in order: one hurried day is one point, however many boxes it had. */
 const sessionMedians = (times: readonly Timed[]): readonly { x: number; y: number }[] => {
-  const days = new Map<string, number[]>();
-  for (const { day, ms } of times) {
-    const list = days.get(day);
-    if (list) list.push(Math.log(ms));
-    else days.set(day, [Math.log(ms)]);
-  }
-  return [...days.values()].slice(-MOST_SESSIONS).map((logs, x) => ({ x, y: median(logs) as number }));
+  const sessions = [...groupBy(times, ({ day }) => day).values()];
+  return sessions
+    .slice(-MOST_SESSIONS)
+    .map((session, x) => ({ x, y: median(session.map(({ ms }) => Math.log(ms))) as number }));
 };
 
 /** All pairs of sessions are compared; this keeps a long log quick. */

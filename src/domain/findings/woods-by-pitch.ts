@@ -1,7 +1,8 @@
+import { groupBy } from '../log/group-by.ts';
 import type { Millimetres } from '../units/brands.ts';
 import type { Interval, Proportion } from './counts.ts';
 import { wilson } from './intervals.ts';
-import { CRUMBLED, inTimeOrder, type JointRow, type JointTable } from './joint-row.ts';
+import { crestsHeld, inTimeOrder, type JointRow, type JointTable } from './joint-row.ts';
 import { chanceAtLeast, neverRising, type PooledShare, pooledShares } from './pooled-shares.ts';
 
 /** One wood at one pitch. */
@@ -45,20 +46,13 @@ const HOLDS_FROM = 0.8;
 const SURE = 0.8;
 const LEVEL = 0.9;
 
-/** Did the crests come out whole? A joint given up for its thread did not. */
-const crestsHeld = (row: JointRow): boolean =>
-  row.firstTry !== 'scrapped' && !row.symptoms.some((symptom) => CRUMBLED.has(symptom));
-
 /** Each wood's record by pitch. Joints with a hardener are kept apart; the thread-bearing wood is credited, a ring for its lid. */
 export const woodsByPitch = (table: JointTable): WoodsByPitch => {
   const rows = inTimeOrder(table.rows).filter((row) => row.firstTry !== 'unknown');
-  const groups = new Map<string, JointRow[]>();
-  for (const row of rows) {
-    const key = `${row.wood}\u0000${row.hardener !== 'none'}\u0000${row.pitch.toFixed(3)}`;
-    const group = groups.get(key);
-    if (group) group.push(row);
-    else groups.set(key, [row]);
-  }
+  const groups = groupBy(
+    rows,
+    (row) => `${row.wood}\u0000${row.hardener !== 'none'}\u0000${row.pitch.toFixed(3)}`,
+  );
   const cells = [...groups.values()].map((joints) => ({
     joints,
     first: joints[0] as JointRow,
