@@ -10,6 +10,7 @@ const bounds = {
   recessTipFlat: [0, 6],
   tenonTipFlat: [0, 6],
   crestFlat: [0, 12.7],
+  flat: [0, 12.7],
   depth: [0, 24],
   recessDepth: [0, 24],
   tenonDepth: [0, 24],
@@ -37,9 +38,7 @@ const bounds = {
   engagedHeight: [0, 12.7],
   film: [0, 1],
   edgeLoad: [0, 100],
-  load: [0, 1000, 'ratio'],
   passes: [1, 12, 'count'],
-  threads: [1, 50, 'turns'],
   travelPerTurn: [0.1, 25.4],
   dialTurns: [0, 500, 'turns'],
   marksPerTurn: [2, 1000, 'count'],
@@ -54,6 +53,7 @@ const bounds = {
   toGo: [0, 2 * Math.PI, 'angle'],
   overTurned: [0, 2 * Math.PI, 'angle'],
   bottomGap: [0, 200],
+  turnedDepth: [0, 200],
   freeThread: [0, 200],
   facingError: [0, 5],
   kerf: [0, 20],
@@ -62,6 +62,7 @@ const bounds = {
   moistureSwing: [0, 20, 'percent'],
   insideMinusOutside: [-2, 2],
   uncertainty: [0, 2],
+  margin: [0, 2],
 } as const satisfies Record<string, Bound>;
 
 export type Bounded = keyof typeof bounds;

@@ -60,7 +60,7 @@ export const neckFor = (
   depth: Millimetres,
   margin: Millimetres = ENTRY_MARGIN,
 ): Result<Millimetres> => {
-  const refusal = outside({ cutterRadius, depth, uncertainty: margin });
+  const refusal = outside({ cutterRadius, depth, margin });
   return refusal ? refuse(refusal) : ok(mm(Math.max(0, cutterRadius - depth - margin)));
 };
 

@@ -76,7 +76,7 @@ export const badInput = (input: PlanInput): Refusal | undefined =>
     kerf: input.kerf,
     film: input.film,
     outside: input.outside ?? undefined,
-    bottomGap: input.turnedDepth ?? undefined,
+    turnedDepth: input.turnedDepth ?? undefined,
   }) ??
   firstRefusal(
     within('threads', input.threads, FEWEST_THREADS, 20, 'turns'),

@@ -47,7 +47,7 @@ export const vHeight = (pitch: Millimetres, includedAngle?: Radians): Result<Mil
 
 /** Height by which a flat of the given width cuts the sharp V short, mm: q/(2 tan A). Exact. */
 export const truncation = (flat: Millimetres, includedAngle?: Radians): Result<Millimetres> => {
-  const refusal = outside({ crestFlat: flat, includedAngle });
+  const refusal = outside({ flat, includedAngle });
   return refusal ? refuse(refusal) : ok(mm(flat / (2 * flankSlope(includedAngle))));
 };
 

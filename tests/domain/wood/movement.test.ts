@@ -68,7 +68,7 @@ describe('a joint after its wood has moved', () => {
       ),
       { numRuns: 150 },
     );
-  });
+  }, 60_000);
 
   test('never binds at any angle once it has the clearance that the movement asks for', () => {
     fc.assert(
