@@ -98,17 +98,16 @@ describe('its drawing', () => {
     expect([...svg.querySelectorAll('text')].map((t) => t.textContent).sort()).toEqual(['a', 'b', 'c', 'd']);
   });
 
-  it('puts the lid on top whichever piece has the recess', () => {
+  it('puts the lid above the base, clear of it, whichever piece has the recess', () => {
     for (const recessIn of ['lid', 'base'] as const) {
       const { container } = render(<BoxSection box={{ ...box, recessIn }} label="box" />);
-      const top = (name: string): number =>
-        Math.min(
-          ...[...(container.querySelector(name)?.getAttribute('d') ?? '').matchAll(/ (-?[\d.]+)/g)].map((m) =>
-            Number(m[1]),
-          ),
+      const heights = (name: string): number[] =>
+        [...(container.querySelector(name)?.getAttribute('d') ?? '').matchAll(/ (-?[\d.]+)/g)].map((m) =>
+          Number(m[1]),
         );
-      const [lid, base] = recessIn === 'lid' ? ['.recess', '.tenon'] : ['.tenon', '.recess'];
-      expect(top(lid ?? '')).toBeLessThan(top(base ?? ''));
+      const [recess, tenon] = [heights('.recess'), heights('.tenon')];
+      const [lid, base] = recessIn === 'lid' ? [recess, tenon] : [tenon, recess];
+      expect(Math.max(...lid)).toBeLessThan(Math.min(...base));
       cleanup();
     }
   });

@@ -47,6 +47,18 @@ describe('the thread strip', () => {
     expect(new Set(shapes).size).toBe(STATES.length);
   });
 
+  it('chips the point off a failed tooth and cuts it flat off a re-opened one', () => {
+    const heights = (state: ToothState) =>
+      [...toothShape(state, 0, 40, 20).d.matchAll(/[\d.]+ ([\d.]+)/g)].map((m) => 40 - Number(m[1]));
+    const full = Math.max(...heights('passed'));
+    const chipped = heights('failed');
+    expect(Math.max(...chipped)).toBeLessThan(full * 0.8);
+    expect(chipped[2]).toBeLessThan((chipped[1] ?? 0) * 0.6);
+    const cut = heights('reopened');
+    expect(cut[1]).toBe(cut[2]);
+    expect(cut[1]).toBeLessThan(full * 0.8);
+  });
+
   it('stands the step in hand taller than the others, and in front of them', () => {
     const top = (state: ToothState): number =>
       Math.min(
