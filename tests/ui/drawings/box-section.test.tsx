@@ -1,10 +1,9 @@
 // @vitest-environment happy-dom
 import { cleanup, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
+import { FEATURES, featureAt } from '../../../src/ui/drawings/box-section/box-features.ts';
 import {
   type BoxSizes,
-  FEATURES,
-  featureAt,
   type Point,
   recessHalf,
   tenonHalf,

@@ -1,14 +1,7 @@
 import '../drawings.css';
 import { type Callout, Callouts } from '../joint-section/callouts.tsx';
-import {
-  type BoxFeature,
-  type BoxSizes,
-  FEATURES,
-  featureAt,
-  type Point,
-  recessHalf,
-  tenonHalf,
-} from './box-profile.ts';
+import { type BoxFeature, FEATURES, featureAt } from './box-features.ts';
+import { type BoxSizes, type Point, recessHalf, tenonHalf } from './box-profile.ts';
 
 const WIDTH = 362;
 const AXIS = WIDTH / 2;
