@@ -38,6 +38,7 @@ const listen = (server, port, host) =>
 /**
  * Serves `dir` under `base` ("/" or "/some/path/") on `port` or the next free one. `onRequest` sees every request.
  * Returns the address and how to stop, open connections included.
+ * @param {{ dir?: string, base?: string, port?: number, host?: string, onRequest?: (request: import('node:http').IncomingMessage) => void }} [options]
  */
 export const serve = async ({
   dir = DIST,

@@ -1,5 +1,7 @@
-// Runs in rescue.html without the app: raw IndexedDB, no library, nothing that could fail to load with the rest.
-import { DATABASE } from '../names.ts';
+// Runs in rescue.html without the app: raw IndexedDB, no library and no import, so nothing can fail to load with the rest.
+
+/** The same as in names.ts; the test of this page, which reads what the app has written, holds them together. */
+const DATABASE = 'lidwright';
 
 const whenDone = <T>(request: IDBRequest<T>): Promise<T> =>
   new Promise((resolve, reject) => {
@@ -82,3 +84,5 @@ if (button) {
   button.disabled = false;
   button.addEventListener('click', save);
 }
+
+export {};

@@ -1,0 +1,33 @@
+import type { Page } from 'playwright-core';
+import { hasStarted } from './page-state.ts';
+
+/** Plans a box of boxwood with a 2 in opening, by touch. */
+export const planBox = async (page: Page): Promise<void> => {
+  await page.getByRole('button', { name: 'New box' }).tap();
+  await page.getByRole('textbox', { name: 'Opening' }).fill('2');
+  await page.getByRole('textbox', { name: 'Wood', exact: true }).fill('Boxwood');
+  await page.getByRole('button', { name: 'Plan it' }).tap();
+  await page.getByRole('heading', { name: 'Box 1' }).waitFor();
+};
+
+/** Opens the app on the recess's set-up of the box on the lathe and starts it. */
+export const startSetUp = async (page: Page, url: string): Promise<void> => {
+  await page.goto(`${url}#/bench/set-up-recess`);
+  await hasStarted(page);
+  await page.getByRole('button', { name: 'Start the set-up' }).tap();
+  await page.getByRole('button', { name: 'Pass', exact: true }).waitFor();
+};
+
+const stepOnScreen = (page: Page): Promise<string | null> =>
+  page.locator('main[data-step]').getAttribute('data-step');
+
+/** Passes the step in hand; resolves once the next one stands there, which is once the tick is on disk. */
+export const passStep = async (page: Page): Promise<string> => {
+  const step = await stepOnScreen(page);
+  if (step === null) throw new Error('no step is in hand');
+  await page.getByRole('button', { name: 'Pass', exact: true }).tap();
+  await page.locator(`main:not([data-step="${step}"])`).waitFor();
+  // A second tap within the same tremble is not taken.
+  await page.waitForTimeout(400);
+  return step;
+};
