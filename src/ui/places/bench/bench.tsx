@@ -1,5 +1,6 @@
 import './bench.css';
 import type { ComponentType } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { type BoxOnHand, runsOf } from '../../../app/boxes.ts';
 import { logId } from '../../../app/session.ts';
 import { currentBox } from '../../../app/start-box.ts';
@@ -9,7 +10,7 @@ import { ToothStrip } from '../../drawings/tooth-strip.tsx';
 import { useLive } from '../../parts/use-live.ts';
 import { StatusTooth } from '../../set-up/status-tooth.tsx';
 import { Later } from '../../shell/later.tsx';
-import { hrefTo } from '../../shell/route.ts';
+import { goInstead, hrefTo } from '../../shell/route.ts';
 import { stageName, stageStateWord, benchWords as words } from '../../text/bench-words.ts';
 import { EmptyBench } from './empty-bench.tsx';
 import { SetUpStage } from './set-up-stage.tsx';
@@ -32,7 +33,10 @@ const LAZY: Readonly<Partial<Record<Stage, () => Promise<{ readonly default: Com
     close: () => import('./close-stage.tsx'),
   };
 
-/** The box on the lathe and its next thing. #/bench follows the box; #/bench/STAGE looks at one stage of it. */
+/**
+ * The box on the lathe and its next thing. #/bench goes to the next stage and stays there, so that the answer to what was
+ * just entered can be read; #/bench/STAGE looks at one stage.
+ */
 export const Bench = ({ rest }: { rest: readonly string[] }) => {
   const [wanted] = rest;
   const shown = useLive(
@@ -44,12 +48,16 @@ export const Bench = ({ rest }: { rest: readonly string[] }) => {
     logId.value,
   ).value;
 
+  const next = shown?.onHand ? nextThing(shown.onHand.box, shown.runs) : null;
+  useEffect(() => {
+    if (wanted === undefined && next) goInstead('bench', next);
+  }, [wanted, next]);
+
   if (!shown) return <main class="page" aria-busy="true" />;
   const { onHand, runs } = shown;
   if (wanted === 'new') return <Later key="new" load={() => import('./new-box.tsx')} props={{}} />;
   if (!onHand) return <EmptyBench />;
 
-  const next = nextThing(onHand.box, runs);
   const stage = STAGES.find((s) => s === wanted) ?? next ?? 'close';
   return (
     <main class="page bench">
