@@ -3,8 +3,8 @@ import type { Day } from '../records.ts';
 
 const MINUTE = 60_000;
 const DAY = 24 * 60 * MINUTE;
-/** Days of the week on which the workshop meets, counted from 1 January 1970, a Thursday. */
-const MEETS = new Set([2, 5]);
+/** Days of the week on which the workshop meets, counted back from today, so that the log is the same whenever it is made. */
+const MEETS = new Set([3, 6]);
 /** Whole weeks when nobody came, counted from the start. */
 const SHUT = [
   { from: 18, to: 22 },
@@ -34,10 +34,11 @@ export const sessions = (
   minutesEast: number,
 ): readonly Session[] => {
   const today = Math.floor((now + minutesEast * MINUTE) / DAY);
-  const isShut = (ago: number) => SHUT.some(({ from, to }) => ago >= from * 7 && ago < to * 7);
-  const open = Array.from({ length: days }, (_, i) => today - days + i).filter(
-    (day) => MEETS.has(((day % 7) + 7) % 7) && today - day > 2 && !isShut(days - (today - day)),
-  );
+  const isShut = (fromStart: number) =>
+    SHUT.some(({ from, to }) => fromStart >= from * 7 && fromStart < to * 7);
+  const open = Array.from({ length: days }, (_, fromStart) => fromStart)
+    .filter((fromStart) => MEETS.has((days - fromStart) % 7) && !isShut(fromStart))
+    .map((fromStart) => today - days + fromStart);
   const doubles = Math.round(boxes * 0.26);
   const chosen = new Set<number>();
   while (chosen.size < Math.min(boxes - doubles, open.length)) chosen.add(random.pick(open));

@@ -4,7 +4,7 @@ import type { Random } from '../random.ts';
 import type { Later, LaterVerdict } from '../records.ts';
 import { dayOf } from './calendar.ts';
 import { expected } from './scenario.ts';
-import { strainOf } from './woods.ts';
+import { strainIn } from './woods.ts';
 
 const DAY = 24 * 60 * 60 * 1000;
 
@@ -24,7 +24,7 @@ export const verdictAt = (
   at: number,
 ): LaterVerdict => {
   const change = moisture(moistureAt(at) - moistureAt(closedAt));
-  const piece = { strain: strainOf(wood), grain: 'end', change } as const;
+  const piece = { strain: strainIn(wood), grain: 'end', change } as const;
   const least = expected(leastClearance(clearance, diameter, piece, piece, rad(grainAngle)));
   if (least <= 0) return 'stuck';
   if (least < 0.04) return 'stiff';

@@ -81,7 +81,7 @@ export const makeBox = (given: Circumstances): Made => {
   const recess = threadPart(random, clock, order, {
     ...partOf('recess'),
     from: stillSet ? { state: stillSet, moved: ['chuck-off', 'cutter-changed'] } : null,
-    abandoned: stillSet === null && random.chance(0.02),
+    abandoned: stillSet === null && random.chance(0.04),
     stopAfter: null,
   });
   if (route === 'recess-first') clock.pass(random.between(900, 1600));

@@ -2,7 +2,6 @@ import type { Carried, EventRef, Happening, Part, SetUpEvent } from '../../setup
 import { foldRun, type RunState } from '../../setup/fold.ts';
 import type { Movement, Procedure } from '../../setup/procedure.ts';
 import type { Reading } from '../../setup/reading.ts';
-import { stretchFromNow } from '../../setup/stretch.ts';
 import { mm } from '../../units/brands.ts';
 import type { Random } from '../random.ts';
 import { type Missable, SCENARIO, type Turner } from './scenario.ts';
@@ -42,7 +41,7 @@ const MISHAPS: readonly (readonly [Movement, number])[] = [
   ['dont-know', 1],
 ];
 
-/** Does the steps one after another as the fold says what is next, so that a log made here is one that could have been. */
+/** Does the steps one after another, asking the fold what is open whenever more than a plain pass happened, so that a log made here is one that could have been. */
 export const runSetUp = (
   random: Random,
   clock: ShopClock,
@@ -71,9 +70,9 @@ export const runSetUp = (
   const reloadAt = random.chance(0.04) ? random.whole(2, 12) : null;
   const ticksStretches = random.chance(work.turner.stretches);
 
-  let state = folded();
-  for (let tap = 1; state.now !== null; tap++) {
-    if (tap === work.stopAfter) return { events, state };
+  let todo = openSteps(folded());
+  for (let tap = 1; todo.length > 0; tap++) {
+    if (tap === work.stopAfter) return { events, state: folded() };
     if (tap === work.abandonAfter) {
       clock.pass(60);
       add({ kind: 'closed', how: 'abandoned' });
@@ -89,11 +88,11 @@ export const runSetUp = (
     if (tap === mishapAt) {
       clock.pass(15);
       add({ kind: 'moved', what: random.weighted(MISHAPS, ([, weight]) => weight)[0] });
-      state = folded();
+      todo = openSteps(folded());
     }
-    const key = state.now;
-    if (key === null) break;
-    const stretch = stretchFromNow(state);
+    const [key] = todo;
+    if (key === undefined) break;
+    const stretch = untilHold(procedure, todo);
     if (tap === slipOfThumbAt && !isHold(procedure, key)) {
       wait(key, 0.3);
       const wrong = add({ kind: 'ticked', steps: [key], verdict: 'skip' });
@@ -103,13 +102,24 @@ export const runSetUp = (
     if (ticksStretches && stretch.length > 1 && !stretch.some((k) => isMissed(work, k))) {
       for (const each of stretch) wait(each);
       add({ kind: 'ticked', steps: stretch, verdict: 'pass' });
-    } else doStep(random, work, key, wait, add);
-    state = folded();
+      todo = todo.slice(stretch.length);
+    } else {
+      doStep(random, work, key, wait, add);
+      todo = isMissed(work, key) ? openSteps(folded()) : todo.slice(1);
+    }
   }
   cutting(work.runId);
   clock.pass(random.between(15, 60));
   add({ kind: 'closed', how: 'cut' });
   return { events, state: folded() };
+};
+
+const openSteps = (state: RunState): readonly string[] =>
+  state.steps.filter((s) => s.status === 'to-come' || s.status === 'reopened').map((s) => s.step.key);
+
+const untilHold = (procedure: Procedure, todo: readonly string[]): readonly string[] => {
+  const hold = todo.findIndex((key) => isHold(procedure, key));
+  return hold < 0 ? todo : todo.slice(0, hold);
 };
 
 const isHold = (procedure: Procedure, key: string): boolean =>

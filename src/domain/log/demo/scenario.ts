@@ -1,6 +1,5 @@
 import table from '../../../../shared/demo-scenario.json';
 import type { Result } from '../../result.ts';
-import type { GoingOn } from '../trial-words.ts';
 
 export type PitchName = '10 tpi' | '16 tpi' | '20 tpi';
 /** The steps that somebody in the workshop sometimes misses; never a hold point. */
@@ -39,7 +38,6 @@ interface Harmful {
   readonly missed: number;
   readonly hurts: boolean;
   readonly oddsRatio: number;
-  readonly symptoms: readonly GoingOn[];
   readonly outWhenMissed: number;
   readonly outWhenDone: number;
 }
@@ -62,6 +60,8 @@ interface Scenario {
     readonly depthErrorOfPitch: readonly [number, number];
   };
   readonly pitches: Readonly<Record<PitchName, PitchTruth>>;
+  /** Tenon less recess that gives the mean clearance, by pitch and rig. */
+  readonly allowanceMm: Readonly<Record<PitchName, Readonly<Record<string, number>>>>;
   readonly woods: {
     readonly hardenerOdds: number;
     readonly holdsFrom: number;

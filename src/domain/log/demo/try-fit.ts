@@ -11,7 +11,7 @@ import { leastClearance } from '../../wood/movement.ts';
 import type { GoingOn, Seated } from '../trial-words.ts';
 import type { Joint } from './cut-joint.ts';
 import { expected } from './scenario.ts';
-import { strainOf } from './woods.ts';
+import { strainIn } from './woods.ts';
 
 /** What is felt and seen when the lid is tried. */
 export interface Felt {
@@ -41,7 +41,7 @@ const gapUnderLid = (joint: Joint, clearance: number, pitch: number, threads: nu
 };
 
 const pinched = (joint: Joint, clearance: number, wood: string): number => {
-  const piece = { strain: strainOf(wood), grain: 'end', change: moisture(-joint.drying) } as const;
+  const piece = { strain: strainIn(wood), grain: 'end', change: moisture(-joint.drying) } as const;
   return expected(leastClearance(mm(clearance), joint.diameter, piece, piece, rad(Math.PI / 2)));
 };
 

@@ -1,0 +1,52 @@
+import type { JointTable } from '../../../src/domain/findings/joint-row.ts';
+import { rowsFromLogs } from '../../../src/domain/findings/rows-from-log.ts';
+import type { DemoLog } from '../../../src/domain/log/demo/generate.ts';
+import { type Made, makeBox } from '../../../src/domain/log/demo/make-box.ts';
+import { RIGS } from '../../../src/domain/log/demo/rigs.ts';
+import type { Box } from '../../../src/domain/log/records.ts';
+import type { SetUpEvent } from '../../../src/domain/setup/events.ts';
+import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
+
+/** A fixed moment for logs that must not change from day to day: 1 July 2026, 12:00 UTC. */
+export const NOW = Date.UTC(2026, 6, 1, 12);
+
+export const runsOf = (events: readonly SetUpEvent[]): ReadonlyMap<string, readonly SetUpEvent[]> => {
+  const runs = new Map<string, SetUpEvent[]>();
+  for (const event of events) runs.set(event.runId, [...(runs.get(event.runId) ?? []), event]);
+  return runs;
+};
+
+export const foldedRuns = (events: readonly SetUpEvent[]): ReadonlyMap<string, RunState> =>
+  new Map([...runsOf(events)].map(([id, run]) => [id, foldRun(run) as RunState]));
+
+export const boxesOf = ({ records }: DemoLog): ReadonlyMap<string, Box> =>
+  new Map(records.flatMap((r) => (r.kind === 'box' ? [[r.id, r.body as Box] as const] : [])));
+
+/** A log as the findings see it. */
+export const rowsOf = (boxes: ReadonlyMap<string, Box>, events: readonly SetUpEvent[]): JointTable =>
+  rowsFromLogs([
+    {
+      log: 'demo',
+      boxes,
+      rigs: new Map(Object.entries(RIGS)),
+      runs: foldedRuns(events),
+      woodFacts: () => ({ group: 'hardwood', hardness: 1000 }),
+    },
+  ]);
+
+/** So many boxes of the workshop, far beyond two years of them, to see its rates and not its luck. */
+export const manyBoxes = (seed: number, count: number): readonly Made[] =>
+  Array.from({ length: count }, (_, i) =>
+    makeBox({
+      seed,
+      number: i + 1,
+      startsAt: NOW - 400 * 86_400_000,
+      now: NOW,
+      minutesEast: 0,
+      practice: 1,
+      before: null,
+      stopAfter: null,
+    }),
+  );
+
+export { RIGS };
