@@ -1,23 +1,14 @@
-import { groupBy } from '../log/group-by.ts';
-import { clusterScore } from './cluster-score.ts';
 import { type Interval, rateDifference, type TwoByTwo } from './counts.ts';
-import { type ExactTest, exactOverStrata } from './exact.ts';
-import { type Seen, type SilentBecause, seenFrom, stratumOf } from './exposure.ts';
+import type { ExactTest } from './exact.ts';
+import type { SilentBecause } from './exposure.ts';
 import { type HowManyMore, howManyMore } from './how-many-more.ts';
 import { newcombeDifference, relativeRiskInterval } from './intervals.ts';
-import { inTimeOrder, type JointRow, type JointTable, type StepMeaning, type Symptom } from './joint-row.ts';
+import { inTimeOrder, type JointRow, type JointTable, type Symptom } from './joint-row.ts';
 import { homogeneity, type PooledOdds, pooledOdds } from './mantel-haenszel.ts';
 import { mechanismOf } from './mechanism.ts';
-import { holm } from './several-tests.ts';
-import {
-  type Covariate,
-  hardnessOf,
-  modelInterval,
-  modelUpper,
-  type StepModel,
-  stepModel,
-} from './step-model.ts';
-import { checkpoint, type Evidence, isGated, type Verdict, wordFor } from './words.ts';
+import { type Covariate, modelInterval, type StepModel } from './step-model.ts';
+import { verdictsOf, type Weighed, weighSteps } from './weigh-steps.ts';
+import { checkpoint, type Verdict } from './words.ts';
 
 /** One step against the first trial fit, as numbers. Rates are shares (0 to 1); the page shows boxes in 100. */
 export interface StepLink {
@@ -77,8 +68,8 @@ export const stepLinks = (table: JointTable): StepLinks => {
   const rows = inTimeOrder(table.rows).filter((row) => row.firstTry !== 'unknown');
   const untried = table.rows.filter((row) => row.firstTry === 'unknown');
   const words = checkpoint(rows.length);
-  const now = weighAll(rows, table.steps);
-  const then = words.at === rows.length ? now : weighAll(rows.slice(0, words.at), table.steps);
+  const now = weighSteps(rows, table.steps);
+  const then = words.at === rows.length ? now : weighSteps(rows.slice(0, words.at), table.steps);
   const verdicts = verdictsOf(then);
   return {
     links: now.map((weighed, i) => linkOf(weighed, verdicts[i] as Verdict, untried)),
@@ -87,97 +78,6 @@ export const stepLinks = (table: JointTable): StepLinks => {
     wordsNext: words.next,
   };
 };
-
-/** What the tests say of one step, before it is dressed for showing. */
-interface Weighed {
-  readonly step: StepMeaning;
-  readonly seen: readonly Seen[];
-  readonly silent: Readonly<Record<SilentBecause, number>>;
-  readonly table: TwoByTwo;
-  readonly strata: readonly TwoByTwo[];
-  readonly exact: ExactTest;
-  readonly model: StepModel | null;
-  readonly clusterP: number | null;
-  readonly p: number;
-  readonly control: { readonly table: TwoByTwo; readonly p: number };
-  readonly sameBoxesAs: readonly string[];
-}
-
-const weighAll = (rows: readonly JointRow[], steps: readonly StepMeaning[]): readonly Weighed[] => {
-  const hardness = hardnessOf(rows);
-  const views = steps.map((step) => ({ step, ...seenFrom(rows, step) }));
-  const patterns = views.map(({ seen }) => missedIds(seen));
-  return views.map(({ step, seen, silent }, i) => {
-    const exact = exactOverStrata(strataOf(seen, ({ event }) => event));
-    const model = stepModel(seen, step, hardness);
-    const cluster =
-      model &&
-      clusterScore(
-        model,
-        seen.map(({ row }) => row.cluster),
-      );
-    return {
-      step,
-      seen,
-      silent,
-      table: tableOf(seen, ({ event }) => event),
-      strata: strataOf(seen, ({ event }) => event),
-      exact,
-      model,
-      clusterP: cluster?.p ?? null,
-      p: Math.max(exact.midP, model?.p ?? 1, cluster?.p ?? 0),
-      control: controlOf(seen),
-      sameBoxesAs: steps.flatMap((other, j) =>
-        j !== i && patterns[i] !== '' && patterns[j] === patterns[i] ? other.key : [],
-      ),
-    };
-  });
-};
-
-const missedIds = (seen: readonly Seen[]): string =>
-  seen
-    .filter(({ missed }) => missed)
-    .map(({ row }) => `${row.log} ${row.id}`)
-    .join('\n');
-
-/** Only a harmful lean counts against a step: boxes that missed it had more of the faults it cannot cause. */
-const controlOf = (seen: readonly Seen[]): Weighed['control'] => {
-  const test = exactOverStrata(strataOf(seen, ({ control }) => control));
-  return {
-    table: tableOf(seen, ({ control }) => control),
-    p: test.seen > test.expected ? test.midP : 1,
-  };
-};
-
-const verdictsOf = (all: readonly Weighed[]): readonly Verdict[] => {
-  const evidence = all.map(evidenceOf);
-  const gated = evidence.filter(isGated);
-  const adjusted = holm(gated.map(({ p }) => p));
-  return evidence.map((e) => wordFor(e, adjusted[gated.indexOf(e)] ?? 1));
-};
-
-const evidenceOf = (weighed: Weighed): Evidence => {
-  const { table, exact, model } = weighed;
-  const evidence = {
-    missed: table.a + table.b,
-    done: table.c + table.d,
-    events: table.a + table.c,
-    nonEvents: table.b + table.d,
-    p: weighed.p,
-    directions: [rateDifference(table) ?? 0, exact.seen - exact.expected, model?.logOdds ?? 0].map(signOf),
-    controlP: weighed.control.p,
-    explainsSomething: mechanismOf(weighed.step.guards).explains.length > 0,
-    sameBoxesAs: weighed.sameBoxesAs,
-    upper: [] as readonly (number | null)[],
-  };
-  // The model's upper end costs a profile; it is only asked for where it can matter.
-  if (!isGated(evidence)) return evidence;
-  const crude = newcombeDifference(table, 0.9).high;
-  return { ...evidence, upper: [crude, crude < 1 && model ? modelUpper(model, 0.9) : null] };
-};
-
-/** Rounding must not make a direction out of nothing. */
-const signOf = (x: number): number => (Math.abs(x) < 1e-9 ? 0 : Math.sign(x));
 
 const linkOf = (weighed: Weighed, verdict: Verdict, untried: readonly JointRow[]): StepLink => {
   const { step, seen, silent, table, strata, exact, model, clusterP, p, control, sameBoxesAs } = weighed;
@@ -215,14 +115,3 @@ const modelNumbers = (model: StepModel): ModelNumbers => {
     covariates: model.covariates,
   };
 };
-
-const tableOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): TwoByTwo => {
-  let [a, b, c, d] = [0, 0, 0, 0];
-  for (const one of seen)
-    if (one.missed) happened(one) ? a++ : b++;
-    else happened(one) ? c++ : d++;
-  return { a, b, c, d };
-};
-
-const strataOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): readonly TwoByTwo[] =>
-  [...groupBy(seen, ({ row }) => stratumOf(row)).values()].map((joints) => tableOf(joints, happened));
