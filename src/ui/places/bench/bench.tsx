@@ -10,7 +10,7 @@ import { ToothStrip } from '../../drawings/tooth-strip.tsx';
 import { useLive } from '../../parts/use-live.ts';
 import { StatusTooth } from '../../set-up/status-tooth.tsx';
 import { Later } from '../../shell/later.tsx';
-import { goInstead, hrefTo } from '../../shell/route.ts';
+import { goInstead, hrefTo, route } from '../../shell/route.ts';
 import { stageName, stageStateWord, benchWords as words } from '../../text/bench-words.ts';
 import { EmptyBench } from './empty-bench.tsx';
 import { SetUpStage } from './set-up-stage.tsx';
@@ -42,23 +42,26 @@ export const Bench = ({ rest }: { rest: readonly string[] }) => {
   const shown = useLive(
     async () => {
       const onHand = await currentBox();
-      return { onHand, runs: onHand ? await runsOf(onHand.box) : new Map<string, RunState>() };
+      return { onHand, runs: onHand ? await runsOf(onHand.box) : NO_RUNS };
     },
     ['box', 'events', 'log'],
     logId.value,
   ).value;
 
-  const next = shown?.onHand ? nextThing(shown.onHand.box, shown.runs) : null;
   useEffect(() => {
-    if (wanted === undefined && next) goInstead('bench', next);
-  }, [wanted, next]);
+    if (wanted !== undefined) return;
+    // Read afresh: what is shown may be from before the tap that led here.
+    nextOnBench().then((next) => {
+      if (next && route.value.length === 1 && route.value[0] === 'bench') goInstead('bench', next);
+    });
+  }, [wanted, shown]);
 
   if (!shown) return <main class="page" aria-busy="true" />;
   const { onHand, runs } = shown;
   if (wanted === 'new') return <Later key="new" load={() => import('./new-box.tsx')} props={{}} />;
   if (!onHand) return <EmptyBench />;
 
-  const stage = STAGES.find((s) => s === wanted) ?? next ?? 'close';
+  const stage = STAGES.find((s) => s === wanted) ?? nextThing(onHand.box, runs) ?? 'close';
   return (
     <main class="page bench">
       <header>
@@ -73,6 +76,13 @@ export const Bench = ({ rest }: { rest: readonly string[] }) => {
       )}
     </main>
   );
+};
+
+const NO_RUNS: ReadonlyMap<string, RunState> = new Map();
+
+const nextOnBench = async (): Promise<Stage | null> => {
+  const onHand = await currentBox();
+  return onHand && nextThing(onHand.box, await runsOf(onHand.box));
 };
 
 const LazyStage = ({ stage, onHand, runs }: StageProps & { stage: Stage }) => {
