@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { render, screen } from '@testing-library/preact';
 import { expect, it, vi } from 'vitest';
-import { StepDrawing } from '../../../src/ui/drawings/step-drawing.tsx';
+import { loadStepDrawing, StepDrawing } from '../../../src/ui/drawings/step-drawing.tsx';
 import { describeDrawing } from '../../../src/ui/text/drawing-words.ts';
 
 const gate = vi.hoisted(() => {
@@ -18,6 +18,7 @@ vi.mock('../../../src/ui/drawings/steps/shake.tsx', async (original) => {
 });
 
 it('is not put out by an earlier step’s drawing that comes in late', async () => {
+  await loadStepDrawing('cone');
   const { rerender } = render(<StepDrawing of="shake" />);
   rerender(<StepDrawing of="cone" />);
   await screen.findByRole('img', { name: describeDrawing.cone });
