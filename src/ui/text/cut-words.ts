@@ -25,7 +25,7 @@ export const cutWords = {
   cutAgain: 'Cutter stopped: cut',
   noTap: 'Tap only when it stands still.',
   between: 'Nothing moved? Cut. Moved? Find the groove first.',
-  lidOff: 'Lid off. Nothing moved? Cut.',
+  lidOff: 'Lid off first.',
   moved: 'Something moved',
   undo: 'Undo',
   list: 'List',
@@ -53,7 +53,7 @@ export const cutWords = {
   onceMore: 'Once more with the cutter',
   less: 'Less',
   more: 'More',
-  sameSetting: 'the same setting again',
-  deeperBy: (by: string) => `${by} deeper`,
+  sameSetting: 'same depth',
+  deeperBy: (by: string) => `+${by}`,
   suits: (by: string, over: boolean) => `The tenon is ${by} ${over ? 'over' : 'under'}: this depth suits it.`,
 } as const;
