@@ -17,7 +17,7 @@ describe('a post that creeps during the cut', () => {
     [80, -60].map((lever) => [crept, lever] as const),
   );
   test.each(cases)(
-    'by %s degrees at a lever of %s mm makes the taper foretold, within 2 %%',
+    'by %s degrees at a lever of %s mm makes the taper foretold, within a fiftieth',
     (crept, lever) => {
       const post: Vec = [-60, 0, CONTACT[2] - lever];
       const perTurn = inRad(crept) / TURNS;

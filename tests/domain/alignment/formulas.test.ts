@@ -330,10 +330,12 @@ test('no function answers NaN, an infinity or a throw, whatever it is given', ()
             plane: 'lean',
           }),
         ];
-        for (const [at, answer] of answers.entries())
-          expect(answer.ok ? clean(answer.value) : answer.error.field.length > 0, `answer ${at}`).toBe(true);
+        const bad = answers.findIndex((answer) =>
+          answer.ok ? !clean(answer.value) : answer.error.field.length === 0,
+        );
+        expect(bad).toBe(-1);
       },
     ),
-    { numRuns: 3000 },
+    { numRuns: 1500 },
   );
-});
+}, 30_000);
