@@ -39,9 +39,10 @@ export const CutStage = ({ onHand, runs, part }: StageProps & { part: Part }) =>
   const shared = { onHand, part, run, rig: given.rig };
   const [, , again, by] = route.value;
   // A groove from an earlier set-up, picked up again: what is cut now is a correction.
-  if (again === 'again' || (run.groove && run.closed === null))
+  const reached = depthReached(box.cuts, part);
+  if (reached && (again === 'again' || (run.groove && run.closed === null)))
     return <CutAgain {...shared} dial={reckoned.value.input.dial} by={Number(by) || 0} />;
-  const next = nextPass(passes.value, depthReached(box.cuts, part));
+  const next = nextPass(passes.value, reached);
   if (run.closed === null && next)
     return <CutPass {...shared} next={next} of={passes.value.length} over={overSize(part, reckoned.value)} />;
   return <CutRecord onHand={onHand} part={part} run={run} />;
