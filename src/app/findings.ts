@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals-core';
+import type { Findings } from '../domain/findings/findings.ts';
 import { type Asked, askForFindings } from '../platform/findings-worker.ts';
-import type { Findings } from '../workers/findings-message.ts';
 import { changes } from './changes.ts';
 import { logId } from './session.ts';
 

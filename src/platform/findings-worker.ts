@@ -1,4 +1,5 @@
-import type { Findings, FindingsAnswer, FindingsQuestion } from '../workers/findings-message.ts';
+import type { Findings } from '../domain/findings/findings.ts';
+import type { FindingsAnswer, FindingsQuestion } from '../workers/findings-message.ts';
 
 export interface Asked {
   readonly answer: Promise<Findings>;
@@ -10,7 +11,7 @@ export const askForFindings = (question: FindingsQuestion, onProgress: (share: n
   const worker = new Worker(new URL('../workers/findings.ts', import.meta.url), { type: 'module' });
   const answer = new Promise<Findings>((resolve, reject) => {
     worker.addEventListener('message', ({ data }: MessageEvent<FindingsAnswer>) => {
-      if (data.kind === 'progress') onProgress(data.done / data.of);
+      if (data.kind === 'progress') onProgress(data.share);
       else if (data.kind === 'found') resolve(data.findings);
       else reject(new Error(data.reason));
     });

@@ -1,6 +1,4 @@
-import type { JointTable } from '../domain/findings/joint-row.ts';
-import type { StepLinks } from '../domain/findings/step-links.ts';
-import type { WoodsByPitch } from '../domain/findings/woods-by-pitch.ts';
+import type { Findings } from '../domain/findings/findings.ts';
 
 /** Which logs to read. Several are pooled, each a source of its own. */
 export interface FindingsQuestion {
@@ -8,12 +6,6 @@ export interface FindingsQuestion {
 }
 
 export type FindingsAnswer =
-  | { readonly kind: 'progress'; readonly done: number; readonly of: number }
+  | { readonly kind: 'progress'; readonly share: number }
   | { readonly kind: 'found'; readonly findings: Findings }
   | { readonly kind: 'failed'; readonly reason: string };
-
-export interface Findings {
-  readonly table: JointTable;
-  readonly links: StepLinks;
-  readonly woods: WoodsByPitch;
-}

@@ -1,7 +1,6 @@
 // Reads the logs, folds their set-ups and reckons the findings. In a worker: a large log takes a while.
+import { type Findings, findingsOf } from '../domain/findings/findings.ts';
 import { type FoldedLog, rowsFromLogs, type WoodFacts } from '../domain/findings/rows-from-log.ts';
-import { stepLinks } from '../domain/findings/step-links.ts';
-import { woodsByPitch } from '../domain/findings/woods-by-pitch.ts';
 import { groupBy } from '../domain/log/group-by.ts';
 import type { Bodies, Kind } from '../domain/log/records.ts';
 import { foldRun, type RunState } from '../domain/setup/fold.ts';
@@ -10,7 +9,7 @@ import { disconnect } from '../storage/connection.ts';
 import { eventsOfLog } from '../storage/events.ts';
 import { asFailure } from '../storage/failure.ts';
 import { listRecords } from '../storage/records.ts';
-import type { Findings, FindingsAnswer, FindingsQuestion } from './findings-message.ts';
+import type { FindingsAnswer, FindingsQuestion } from './findings-message.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
@@ -35,17 +34,16 @@ const foldLog = async (logId: string): Promise<FoldedLog> => {
   return { log: logId, boxes: await bodies(logId, 'box'), rigs: await bodies(logId, 'rig'), runs, woodFacts };
 };
 
+/** Of the whole, so much is reading and folding the logs. */
+const READING = 0.2;
+
 const find = async ({ logIds }: FindingsQuestion): Promise<Findings> => {
-  const steps = logIds.length + 2;
   const logs: FoldedLog[] = [];
   for (const logId of logIds) {
     logs.push(await foldLog(logId));
-    answer({ kind: 'progress', done: logs.length, of: steps });
+    answer({ kind: 'progress', share: (READING * logs.length) / logIds.length });
   }
-  const table = rowsFromLogs(logs);
-  const links = stepLinks(table);
-  answer({ kind: 'progress', done: steps - 1, of: steps });
-  return { table, links, woods: woodsByPitch(table) };
+  return findingsOf(rowsFromLogs(logs), (share) => answer({ kind: 'progress', share }));
 };
 
 self.addEventListener('message', async (event: MessageEvent<FindingsQuestion>) => {

@@ -1,4 +1,4 @@
-import type { Findings } from '../../../workers/findings-message.ts';
+import type { Findings } from '../../../domain/findings/findings.ts';
 import { linkWord, findingsWords as words } from '../../text/findings-words.ts';
 import { useStepNames } from './use-step-names.ts';
 
