@@ -3,20 +3,26 @@ const BUSY = 'lidwright-busy';
 /** Held shared by every open page, so that pages can be counted. */
 const OPEN = 'lidwright-open';
 
+/** Locks of this page that are being let go of. */
+let leaving: Promise<unknown> = Promise.resolve();
+
 const hold = (name: string): (() => void) => {
-  const leaving = new AbortController();
-  let release = (): void => leaving.abort();
-  navigator.locks
+  const given = new AbortController();
+  let release = (): void => given.abort();
+  const held = navigator.locks
     ?.request(
       name,
-      { mode: 'shared', signal: leaving.signal },
+      { mode: 'shared', signal: given.signal },
       () =>
         new Promise<void>((resolve) => {
           release = resolve;
         }),
     )
     .catch(() => {});
-  return () => release();
+  return () => {
+    leaving = Promise.all([leaving, held]);
+    release();
+  };
 };
 
 /** Says that this page must not be reloaded now; call the result when it may. */
@@ -28,6 +34,7 @@ export const countAsOpen = (): void => void hold(OPEN);
 /** Runs `work` if no page is busy and this is the only page open; else answers false at once. */
 export const whenAlone = async (work: () => Promise<void> | void): Promise<boolean> => {
   if (!navigator.locks) return false;
+  await leaving;
   return navigator.locks.request(BUSY, { ifAvailable: true }, async (lock) => {
     if (!lock) return false;
     const { held = [] } = await navigator.locks.query();
