@@ -30,8 +30,13 @@ export interface PlanLengths {
   /** Turns of the crank from the tooth's centre at the mouth or the end to its stop in the relief. */
   readonly recessTurns: Turns;
   readonly tenonTurns: Turns;
-  /** What joint and parting cost beyond the box one sees. */
-  readonly blank: { readonly tenon: Millimetres; readonly kerfs: Millimetres; readonly cost: Millimetres };
+  /** What joint and parting cost beyond the box one sees; the tenon's length is added to the piece that carries it. */
+  readonly blank: {
+    readonly tenonIn: 'lid' | 'base';
+    readonly tenon: Millimetres;
+    readonly kerfs: Millimetres;
+    readonly cost: Millimetres;
+  };
 }
 
 /** Relief wide enough for the tooth to run out and the cutter's body to stop short of the wood, mm. */
@@ -64,7 +69,12 @@ export const planLengths = (input: PlanInput, sizes: JointSizes): PlanLengths =>
     bottomGap: mm(recessDepth - tenonLength),
     recessTurns: turns((thread + width) / pitch + 0.25),
     tenonTurns: turns(threads + 0.25),
-    blank: { tenon: mm(tenonLength), kerfs: mm(kerfs), cost: mm(tenonLength + kerfs) },
+    blank: {
+      tenonIn: input.recessIn === 'lid' ? 'base' : 'lid',
+      tenon: mm(tenonLength),
+      kerfs: mm(kerfs),
+      cost: mm(tenonLength + kerfs),
+    },
   };
 };
 

@@ -38,7 +38,7 @@ export const angleOfFacing = (pitch: Millimetres, facingError: Millimetres): Res
 export interface SeatRoom {
   /** Floor of the recess to the end of the tenon. */
   readonly bottomGap: Millimetres;
-  /** Recess thread still free ahead of the tenon. */
+  /** Recess thread, or relief past its root, still free ahead of the tenon's thread. */
   readonly freeThread: Millimetres;
 }
 

@@ -92,6 +92,7 @@ describe('its sizes hang together', () => {
     expect(lengths.recessDepth).toBeCloseTo(lengths.recessThread + lengths.reliefWidth, 9);
     expect(lengths.bottomGap).toBeCloseTo(lengths.recessDepth - lengths.tenonLength, 9);
     expect(lengths.blank.cost).toBeCloseTo(lengths.tenonLength + 3.2, 9);
+    expect(lengths.blank.tenonIn).toBe('base');
     expect(lengths.tenonTurns).toBeCloseTo(3.25, 9);
   });
 
