@@ -17,7 +17,7 @@ import type { BoreReading, Box, Instrument, Rig } from '../domain/log/records.ts
 import { ok, type Result } from '../domain/result.ts';
 import { type Millimetres, mm } from '../domain/units/brands.ts';
 import { listRecords } from '../storage/records.ts';
-import { depthReached } from './cutting.ts';
+import { cutsOf, depthReached } from './cutting.ts';
 import { caliperOf } from './instruments.ts';
 import { type OwnWoods, planInputOf, type StandIn } from './plan-input-of.ts';
 import { rigById } from './rigs.ts';
@@ -98,7 +98,9 @@ export const planOf = (
   const plan = planned.value;
   const { depth, allowance: plannedAllowance } = plan.sizes;
   const clearance = plan.clearance.clearance;
-  const cutTo = depthReached(box.cuts, 'recess')?.mm ?? depth;
+  // Between passes the depth reached is not yet the depth cut.
+  const isRecessCut = cutsOf(box.cuts, 'recess').length >= plan.passes.length;
+  const cutTo = (isRecessCut ? depthReached(box.cuts, 'recess')?.mm : undefined) ?? depth;
   const recessCutTo = Math.abs(cutTo - depth) > SAME_DEPTH ? cutTo : null;
   const tipFlat = input.cutter.tipFlat;
   const recess = { diameter: bore.value.mean, depth: recessCutTo ?? depth, tipFlat };

@@ -6,6 +6,9 @@ import { writeLength, writePercent, writeTurns } from '../../domain/units/write-
 
 type Unit = 'in' | 'mm';
 
+/** What a bare number is taken for. */
+export const unitName: Readonly<Record<Unit, string>> = { in: 'inches', mm: 'millimetres' };
+
 /** A number and its unit belong on one line. */
 const unbroken = (written: string): string => written.replaceAll(' ', '\u00a0');
 
@@ -181,7 +184,7 @@ export const planFormWords = {
   pitchOther: 'Which pitch',
   pitchHint: '12, or 2.5 mm',
   opening: 'Opening',
-  openingHint: 'Bore of the recess',
+  openingHint: (unit: Unit) => `Bore of the recess, ${unitName[unit]}`,
   outside: 'Outside',
   outsideHint: 'If known',
   wood: 'Wood',

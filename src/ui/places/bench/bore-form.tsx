@@ -10,6 +10,7 @@ import { Field } from '../../parts/field.tsx';
 import { Switches } from '../../parts/switches.tsx';
 import { useForm } from '../../parts/use-form.ts';
 import { measureWords, boreWords as words } from '../../text/measure-words.ts';
+import { unitName } from '../../text/plan-words.ts';
 
 interface Props {
   readonly boxId: string;
@@ -56,7 +57,7 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests }: Props) => {
     <form class="plan-form" onSubmit={save}>
       {!isFirst && <h3>{measureWords.another}</h3>}
       <div class="row">
-        <Field form={form} name="along" label={words.along} />
+        <Field form={form} name="along" label={words.along} hint={unitName[unit]} />
         <Field form={form} name="across" label={words.across} hint={words.acrossHint} />
       </div>
       <Choice

@@ -80,7 +80,7 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
         <Field form={form} name="pitchOther" label={words.pitchOther} hint={words.pitchHint} />
       )}
       <div class="row">
-        <Field form={form} name="opening" label={words.opening} hint={words.openingHint} />
+        <Field form={form} name="opening" label={words.opening} hint={words.openingHint(unit)} />
         <Field form={form} name="outside" label={words.outside} hint={words.outsideHint} />
       </div>
       <WoodField form={form} name="lid" label={texts.twoWoods ? words.lidWood : words.wood} woods={woods} />

@@ -3,7 +3,7 @@ import type { PlannedPass } from '../../../domain/joint/plan.ts';
 import type { PlanLengths } from '../../../domain/joint/plan-lengths.ts';
 import type { Plan } from '../../../domain/log/records.ts';
 import { writeTurns } from '../../../domain/units/write-quantity.ts';
-import type { BoxFeature } from '../../drawings/box-section/box-profile.ts';
+import type { BoxFeature } from '../../drawings/box-section/box-features.ts';
 import { amountWords, roughWords, sizeWords, planWords as words } from '../../text/plan-words.ts';
 import type { SizeRow } from './plan-sizes.tsx';
 

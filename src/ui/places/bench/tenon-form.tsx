@@ -9,6 +9,7 @@ import { Field } from '../../parts/field.tsx';
 import { Switches } from '../../parts/switches.tsx';
 import { useForm } from '../../parts/use-form.ts';
 import { measureWords, tenonWords as words } from '../../text/measure-words.ts';
+import { unitName } from '../../text/plan-words.ts';
 
 interface Props {
   readonly boxId: string;
@@ -50,7 +51,7 @@ export const TenonForm = ({ boxId, heading, overCrests }: Props) => {
   return (
     <form class="plan-form" onSubmit={save}>
       {heading && <h3>{heading}</h3>}
-      <Field form={form} name="diameter" label={words.diameter} />
+      <Field form={form} name="diameter" label={words.diameter} hint={unitName[unit]} />
       <Choice
         legend={words.where}
         options={(['end', 'shoulder'] as const).map((value) => ({ value, word: words.whereWord[value] }))}

@@ -47,7 +47,7 @@ export const RigQuestionPage = ({ rigId, rig, question }: Props) => {
       {isChoice(question) ? (
         <Chosen {...props} question={question} />
       ) : (
-        <Typed key={question} {...props} question={question} />
+        <Typed key={answerText(rig, question)} {...props} question={question} />
       )}
       {asked.unknown && (
         <>

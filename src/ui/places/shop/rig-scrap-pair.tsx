@@ -16,9 +16,6 @@ const words = rigWords.scrap;
 const FIELDS = ['recess', 'tenon', 'recessDepth', 'tenonDepth', 'endPlay'] as const;
 type LengthField = (typeof FIELDS)[number];
 
-/** A tip flat is a few thou: one place more than other sizes. */
-const PLACES = { in: { places: 4 }, mm: { places: 2 } } as const;
-
 /** The tip flat from the end play of a scrap pair. */
 export const ScrapPair = ({ rigId, rig }: { rigId: string; rig: Rig }) => {
   const { unit } = settings.value;
@@ -33,7 +30,7 @@ export const ScrapPair = ({ rigId, rig }: { rigId: string; rig: Rig }) => {
   });
   const read = (name: LengthField): Length | undefined =>
     form.read(name, (field, typed) => readLength(field, typed, unit, boundsOf(name)));
-  const say = (length: LearnedTip['tipFlat']) => writeLength(length, unit, PLACES[unit]);
+  const say = (length: LearnedTip['tipFlat']) => writeLength(length, unit);
 
   const learn = async (event: Event) => {
     event.preventDefault();

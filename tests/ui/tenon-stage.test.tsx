@@ -1,0 +1,85 @@
+// @vitest-environment happy-dom
+import 'fake-indexeddb/auto';
+import { cleanup, render, screen } from '@testing-library/preact';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { boxById, changeBox } from '../../src/app/boxes.ts';
+import { givenFor, planOf } from '../../src/app/plan-of.ts';
+import { useLive } from '../../src/ui/parts/use-live.ts';
+import TenonStage from '../../src/ui/places/bench/tenon-stage.tsx';
+import { boxOf, choose, freshLog, length, newBoxOf, press, seen, type } from './plan-shop.ts';
+
+const Bench = ({ id }: { id: string }) => {
+  const onHand = useLive(() => boxById(id), ['box']).value;
+  return onHand ? <TenonStage onHand={onHand} runs={new Map()} /> : null;
+};
+let id = '';
+let wanted = 0;
+
+beforeEach(async () => {
+  await freshLog('mm');
+  id = (await newBoxOf()).id;
+  await changeBox(id, (box) => ({
+    ...box,
+    bore: [{ id: 'b', where: 'mouth', along: length(50), across: null, overCrests: false }],
+  }));
+  const { box } = await boxOf(id);
+  const reckoned = planOf(box, await givenFor(box));
+  wanted = reckoned.ok ? reckoned.value.target.tenon : 0;
+  render(<Bench id={id} />);
+  await seen('Turn the tenon to');
+});
+afterEach(cleanup);
+
+const read = async (diameter: number) => {
+  await type('Diameter of the tenon', diameter.toFixed(3));
+  await press('Save');
+  await seen(new RegExp(`^(At the end|By the shoulder) ${diameter.toFixed(3)} mm`));
+};
+
+describe('the tenon', () => {
+  it('on size it says so, and that it will go on easily', async () => {
+    await read(wanted);
+    await seen('On size');
+    await seen(/it goes on easily\./);
+    expect(screen.getByRole('link', { name: 'To the set-up' }).getAttribute('href')).toBe(
+      '#/bench/set-up-tenon',
+    );
+  });
+
+  it('over size: how much to take off, the fit as it is, or how much deeper', async () => {
+    await read(wanted + 0.3);
+    await seen('Take off');
+    expect(document.querySelector('.number')?.textContent).toBe('0.30 mm');
+    await seen(/^stiff\. /);
+    await seen(/Cut its thread to [\d.]+.mm instead of/);
+  });
+
+  it('far over size it will not go on at all', async () => {
+    await read(wanted + 0.6);
+    await seen(/it will not go on\. The flanks meet 0\.2\d.mm too soon/);
+  });
+
+  it('under size: by how much, the slack, and a shallower cut', async () => {
+    await read(wanted - 0.4);
+    await seen('Under size by');
+    await seen(/^slack\. /);
+    await seen(/Cut its thread only to/);
+  });
+
+  it('turned down and measured again, the newest reading counts and the first is struck through', async () => {
+    await read(wanted + 0.3);
+    await seen('Take off');
+    await read(wanted);
+    await seen('On size');
+    expect(screen.getByText('measured again since')).toBeTruthy();
+    expect((await boxOf(id)).box.tenon).toHaveLength(2);
+  });
+
+  it('end and shoulder tell the taper', async () => {
+    await read(wanted);
+    await seen('On size');
+    await choose('By the shoulder');
+    await read(wanted + 0.1);
+    await seen(/0\.10.mm bigger by the shoulder/);
+  });
+});
