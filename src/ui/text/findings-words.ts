@@ -94,6 +94,27 @@ export const findingsWords = {
   woodsAbout:
     'Crests that came out whole, with what the other woods lend. The line is where the truth lies 9 times in 10.',
   allWoods: 'All woods',
+  allowance: 'The clearance that works for you',
+  allowanceAt: (pitch: string, clearance: string) => `At ${pitch}: about ${clearance}`,
+  allowanceBetween: (low: string, high: string, joints: number) =>
+    `Between ${low} and ${high}, 8 times in 10; ${joints} joints stand behind it.`,
+  allowanceUsual: (usual: string) => `The usual for the pitch is ${usual}.`,
+  allowanceContradictory: (count: number) =>
+    count === 1
+      ? 'One joint’s trials contradict each other; only its first counts.'
+      : `${count} joints’ trials contradict each other; only their first counts.`,
+  allowanceStrip: (tight: number, right: number, slack: number) =>
+    `${tight} trials tight, ${right} right, ${slack} slack, by clearance from small to large`,
+  allowanceSilent: (count: number) =>
+    `${count} joints say nothing of size: not measured, or bound for another reason.`,
+  tight: 'tight',
+  right: 'right',
+  slack: 'slack',
+  times: 'Where set-up time goes',
+  timesAbout: 'Exact times only. Hold points have none: a clock there would hurry.',
+  timesShare: (share: number) => `${Math.round(100 * share)} in 100 of the timed steps`,
+  timesHurried: (count: number) => `done in under half the usual ${count} times`,
+  timesNone: 'No step has an exact time yet.',
   leftOut: 'Boxes left out',
   leftOutWhy: {
     'nothing-cut-yet': 'nothing cut yet',
@@ -101,6 +122,7 @@ export const findingsWords = {
     'from-newer-version': 'written by a newer version',
   },
   csv: 'The rows as a table (CSV)',
+  columns: 'What its columns hold',
   lastBoxes: (wood: string, pitch: string) => `Your last boxes in ${wood} at ${pitch}`,
   lastNone: 'None yet in this wood and pitch.',
 } as const;

@@ -4,10 +4,13 @@ import { changes } from '../../../app/changes.ts';
 import { cancelFindings, findings, findingsFailed, progress, reckonFindings } from '../../../app/findings.ts';
 import { logId } from '../../../app/session.ts';
 import { findingsWords as words } from '../../text/findings-words.ts';
+import { AllowanceList } from './allowance-list.tsx';
 import { LastBoxes } from './last-boxes.tsx';
 import { Lead } from './lead.tsx';
 import { LeftOut } from './left-out.tsx';
+import { RowsOut } from './rows-out.tsx';
 import { StepLinkList } from './step-link-list.tsx';
+import { TimeList } from './time-list.tsx';
 import { WoodList } from './wood-list.tsx';
 
 /** What the log says, words first, numbers one tap away. */
@@ -39,8 +42,11 @@ const Findings = () => {
           <Lead found={found} />
           <LastBoxes />
           <StepLinkList links={found.links} />
+          <AllowanceList found={found.allowances} />
           <WoodList woods={found.woods} />
+          <TimeList times={found.times} />
           <LeftOut table={found.table} />
+          <RowsOut table={found.table} />
         </>
       )}
     </main>
