@@ -18,7 +18,7 @@ export const Choice = <T extends string>({ legend, options, chosen, onChoose }: 
         {options.map(({ value, word }) => (
           <label key={value}>
             <input type="radio" name={name} checked={value === chosen} onChange={() => onChoose(value)} />
-            {word}
+            <span>{word}</span>
           </label>
         ))}
       </div>

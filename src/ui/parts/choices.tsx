@@ -21,7 +21,7 @@ export const Choices = <T extends string>({ legend, options, chosen, onChange }:
               onChange(chosen.includes(value) ? chosen.filter((c) => c !== value) : [...chosen, value])
             }
           />
-          {word}
+          <span>{word}</span>
         </label>
       ))}
     </div>

@@ -25,6 +25,7 @@ export interface Form<N extends string> {
 export const useForm = <N extends string>(id: string, initial: Readonly<Record<N, string>>): Form<N> => {
   const values = useSignal(initial);
   const errors = useSignal<Errors<N>>({});
+  const shown = useRef(id);
   const dirty = useRef(false);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
 
@@ -37,8 +38,12 @@ export const useForm = <N extends string>(id: string, initial: Readonly<Record<N
 
   useEffect(() => {
     let current = true;
-    values.value = initial;
-    errors.value = {};
+    // Another form in the same place begins afresh; on first mount a quick tap may already have been typed in.
+    if (shown.current !== id) {
+      shown.current = id;
+      values.value = initial;
+      errors.value = {};
+    }
     readDraft(id).then((draft) => {
       if (current && draft && !dirty.current) values.value = { ...initial, ...draft };
     });

@@ -3,6 +3,7 @@ import { allBoxes } from '../../../app/boxes.ts';
 import { DEMO_LOG, logId } from '../../../app/session.ts';
 import { startLikeLast } from '../../../app/start-box.ts';
 import { useLive } from '../../parts/use-live.ts';
+import { Later } from '../../shell/later.tsx';
 import { go, goInstead } from '../../shell/route.ts';
 import { benchWords as words } from '../../text/bench-words.ts';
 
@@ -28,6 +29,7 @@ export const EmptyBench = () => {
   return (
     <main class="page bench">
       <h1>{words.nothingOnTheLathe}</h1>
+      {last && <Later load={() => import('./later-offer.tsx')} props={{}} />}
       {last && (
         <>
           <p>{words.lastWas(last.box.number, last.box.name)}</p>

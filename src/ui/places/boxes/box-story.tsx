@@ -4,12 +4,14 @@ import { logId } from '../../../app/session.ts';
 import { woodNames } from '../../../app/wood-names.ts';
 import { standing, woodsOf } from '../../../domain/log/box-story.ts';
 import type { Box } from '../../../domain/log/records.ts';
+import { Photos } from '../../parts/photos.tsx';
 import { useLive } from '../../parts/use-live.ts';
 import { hrefTo } from '../../shell/route.ts';
 import { standingWord, boxesWords as words } from '../../text/boxes-words.ts';
 import { dayWords, momentWords } from '../../text/day-words.ts';
 import { partName } from '../../text/set-up-words.ts';
 import { goingOnWord, seatedWord, threadWord } from '../../text/trial-words.ts';
+import { LaterCheck } from '../bench/later-check.tsx';
 import { RunStory } from './run-story.tsx';
 
 /** A box from blank to shelf, as it was recorded. */
@@ -87,6 +89,12 @@ export const BoxStory = ({ id }: { id: string }) => {
             {momentWords(box.closing.at)}
           </p>
           {box.closing.note && <p>{box.closing.note}</p>}
+          <LaterCheck onHand={onHand} />
+        </Part>
+      )}
+      {box.photos.length > 0 && (
+        <Part title={words.photos}>
+          <Photos boxId={onHand.id} photos={box.photos} />
         </Part>
       )}
     </main>
