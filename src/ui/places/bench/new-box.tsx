@@ -8,7 +8,7 @@ import { woodsToChoose } from '../../../app/woods-to-choose.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLive } from '../../parts/use-live.ts';
 import { goInstead, hrefTo } from '../../shell/route.ts';
-import { planFormWords as words } from '../../text/plan-words.ts';
+import { planFormWords as words } from '../../text/plan-form-words.ts';
 import { PlanQuestions } from './plan-form.tsx';
 import { textsForNew } from './plan-texts.ts';
 

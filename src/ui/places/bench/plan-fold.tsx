@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 interface Props {
   readonly summary: string;
@@ -13,7 +13,8 @@ interface Props {
 /** Questions that have a sensible answer already, folded under their heading. */
 export const Fold = ({ summary, now, open, children }: Props) => {
   const details = useRef<HTMLDetailsElement>(null);
-  useEffect(() => {
+  // Before the frame in which the refused field takes the focus.
+  useLayoutEffect(() => {
     if (open && details.current) details.current.open = true;
   }, [open]);
   return (

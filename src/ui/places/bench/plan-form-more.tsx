@@ -6,7 +6,8 @@ import type { Grain, PassHabit, Plan, Rig } from '../../../domain/log/records.ts
 import { readPitch } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
-import { amountWords, passesWord, sizeWords, planFormWords as words } from '../../text/plan-words.ts';
+import { passesWord, planFormWords as words } from '../../text/plan-form-words.ts';
+import { amountWords, sizeWords } from '../../text/plan-words.ts';
 import type { PlanForm, PlanTexts } from './plan-texts.ts';
 import { WoodField } from './plan-wood-field.tsx';
 

@@ -10,7 +10,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Switches } from '../../parts/switches.tsx';
 import { useForm } from '../../parts/use-form.ts';
-import { planFormWords as words } from '../../text/plan-words.ts';
+import { planFormWords as words } from '../../text/plan-form-words.ts';
 import { Fold } from './plan-fold.tsx';
 import { FitFields, fitNow, RouteFields, WoodFields, woodNow } from './plan-form-more.tsx';
 import { NoPlan } from './plan-no-plan.tsx';

@@ -1,6 +1,6 @@
 import { type WoodsToChoose, woodNamed, woodsLike } from '../../../app/woods-to-choose.ts';
 import { Field } from '../../parts/field.tsx';
-import { planFormWords as words } from '../../text/plan-words.ts';
+import { planFormWords as words } from '../../text/plan-form-words.ts';
 import type { PlanField, PlanForm } from './plan-texts.ts';
 
 interface Props {
