@@ -6,6 +6,7 @@ import { standing, woodsOf } from '../../../domain/log/box-story.ts';
 import type { Box } from '../../../domain/log/records.ts';
 import { Photos } from '../../parts/photos.tsx';
 import { useLive } from '../../parts/use-live.ts';
+import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { standingWord, boxesWords as words } from '../../text/boxes-words.ts';
 import { dayWords, momentWords } from '../../text/day-words.ts';
@@ -81,6 +82,9 @@ export const BoxStory = ({ id }: { id: string }) => {
             ))}
           </ol>
         </Part>
+      )}
+      {box.trials[0] && !box.trials[0].right && (
+        <Later key={box.trials.length} load={() => import('./suspects.tsx')} props={{ box, runs }} />
       )}
       {box.closing && (
         <Part title={words.closing}>
