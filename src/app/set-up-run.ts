@@ -1,10 +1,11 @@
 import { computed, signal } from '@preact/signals-core';
 import type { ForeignEvent, Happening, SetUpEvent } from '../domain/setup/events.ts';
-import { foldRun } from '../domain/setup/fold.ts';
+import { foldRun, type RunState } from '../domain/setup/fold.ts';
 import { undoTarget } from '../domain/setup/undo.ts';
 import { stamp } from '../platform/clock.ts';
 import { appendEvent, eventsOfRun } from '../storage/events.ts';
 import { asFailure } from '../storage/failure.ts';
+import { boxById } from './boxes.ts';
 import { announce } from './changes.ts';
 import { failure } from './failure.ts';
 import { logId, writer } from './session.ts';
@@ -38,15 +39,9 @@ export const record = async (happening: Happening): Promise<boolean> => {
   if (!id || !state || state.readOnly || pressed.value) return false;
   pressed.value = happening;
   overtaken.value = false;
-  const event: SetUpEvent = {
-    ...stamp(),
-    ...happening,
-    logId: logId.value,
-    runId: id,
-    n: state.nextN,
-    writer: writer.value,
-  };
+  const stamped = { ...stamp(), logId: logId.value, runId: id, n: state.nextN, writer: writer.value };
   try {
+    const event: SetUpEvent = { ...stamped, ...(await inFull(happening, state)) };
     await appendEvent(event);
     events.value = [...events.value, event];
     failure.value = null;
@@ -62,6 +57,13 @@ export const record = async (happening: Happening): Promise<boolean> => {
   } finally {
     pressed.value = null;
   }
+};
+
+/** A movement also says whether a pass had been cut by then: nobody who records one can forget to. */
+const inFull = async (happening: Happening, { boxId, part }: RunState): Promise<Happening> => {
+  if (happening.kind !== 'moved') return happening;
+  const onHand = await boxById(boxId);
+  return { ...happening, groove: onHand?.box.cuts.some((cut) => cut.part === part) ?? false };
 };
 
 /** Takes back the newest tick, reading or movement. */

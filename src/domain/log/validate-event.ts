@@ -83,7 +83,12 @@ export const knownEvent = v.variant('kind', [
     verdict: v.picklist(['pass', 'fail', 'skip']),
   }),
   v.strictObject({ ...stamped, kind: v.literal('read'), step: id, reading }),
-  v.strictObject({ ...stamped, kind: v.literal('moved'), what: v.picklist(MOVEMENTS) }),
+  v.strictObject({
+    ...stamped,
+    kind: v.literal('moved'),
+    what: v.picklist(MOVEMENTS),
+    groove: v.exactOptional(v.boolean()),
+  }),
   v.strictObject({ ...stamped, kind: v.literal('paused') }),
   v.strictObject({ ...stamped, kind: v.literal('resumed') }),
   v.strictObject({

@@ -31,7 +31,12 @@ export type Happening =
     }
   | { readonly kind: 'ticked'; readonly steps: readonly string[]; readonly verdict: Verdict }
   | { readonly kind: 'read'; readonly step: string; readonly reading: Reading }
-  | { readonly kind: 'moved'; readonly what: Movement }
+  | {
+      readonly kind: 'moved';
+      readonly what: Movement;
+      /** The piece carried a groove by then, so that what this loses of its place along the thread must be picked up. */
+      readonly groove?: boolean;
+    }
   | { readonly kind: 'paused' }
   | { readonly kind: 'resumed' }
   | { readonly kind: 'undone'; readonly target: EventRef }

@@ -45,6 +45,7 @@ export interface RunState {
   readonly procedureId: string;
   readonly procedure: Procedure;
   readonly fromRun: string | null;
+  /** The piece carried a groove when this set-up began; one cut since shows in the movements after it. */
   readonly groove: boolean;
   readonly steps: readonly StepState[];
   /** Key of the step to do next, or null when every step is settled. */
@@ -230,7 +231,9 @@ const apply = (
   if (event.kind === 'moved') {
     for (const key of reopenedBy(procedure, event.what)) {
       const slot = slots.get(key);
-      if (!slot || !HELD.has(slot.status)) continue;
+      // Touching off again restores the depth alone: with a groove cut since the start, its place must be found too.
+      const nowNeeded = slot?.status === 'not-needed' && event.groove === true;
+      if (!slot || !(HELD.has(slot.status) || nowNeeded)) continue;
       slot.status = 'reopened';
       slot.since = null;
       slot.reopenedBy = event.what;

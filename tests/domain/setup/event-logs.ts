@@ -148,7 +148,7 @@ const eventOf = (
     case 'read':
       return { ...stamp, kind: 'read', step: keyOf(t.step), reading: { kind: 'turns', turns: 3.5 } };
     case 'moved':
-      return { ...stamp, kind: 'moved', what: t.what };
+      return { ...stamp, kind: 'moved', what: t.what, groove: t.step % 2 === 0 };
     case 'undone': {
       const { n, writer } = log[t.target] ?? { n: 99, writer: 'z' };
       return { ...stamp, kind: 'undone', target: { n, writer } };

@@ -30,7 +30,7 @@ const TRUE_BAR: typeof BOARD_AND_CONE = {
 };
 
 const keysOf = (procedure: Procedure) => procedure.steps.map((step) => step.key);
-const rowOf = (table: typeof BOARD_AND_CONE, procedure: Procedure, what: Movement): ReadonlySet<string> => {
+const rowOf = (table: typeof BOARD_AND_CONE, procedure: Procedure, what: Movement): Set<string> => {
   const row = table[what];
   return new Set(row === EVERYTHING ? keysOf(procedure) : ['isolate', ...row, 'clear']);
 };
@@ -77,6 +77,26 @@ describe.each([
     const run = fold([...begunOnly, nextEvent(begunOnly, { kind: 'moved', what })]);
     expect(reopened(run)).toEqual([]);
     expect(run.steps.find((s) => s.step.key === 'pick-up')?.status).toBe('not-needed');
+  });
+
+  test.each(MOVEMENTS)('%s after a pass also asks to pick up the groove, if its row says so', (what) => {
+    const begunOnly = begun(procedure, { groove: false });
+    const done = ticked(
+      begunOnly,
+      keysOf(procedure).filter((key) => key !== 'pick-up'),
+    );
+    const row = rowOf(table, procedure, what);
+    const run = fold([...done, nextEvent(done, { kind: 'moved', what, groove: true })]);
+    expect(new Set(reopened(run))).toEqual(row);
+    expect(run.steps.find((s) => s.step.key === 'pick-up')?.status).toBe(
+      row.has('pick-up') ? 'reopened' : 'not-needed',
+    );
+    // Before any pass there is nothing to pick up, and what was written before movements told is taken so.
+    for (const before of [{ groove: false }, {}]) {
+      const early = fold([...done, nextEvent(done, { kind: 'moved', what, ...before })]);
+      row.delete('pick-up');
+      expect(new Set(reopened(early))).toEqual(row);
+    }
   });
 });
 
