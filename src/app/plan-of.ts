@@ -7,7 +7,7 @@ import {
   tenonForBore,
   USUAL_READING,
 } from '../domain/joint/bore.ts';
-import { type DialTarget, dialTarget } from '../domain/joint/dial.ts';
+import { dialTarget } from '../domain/joint/dial.ts';
 import { type Pair, tenonForClearance } from '../domain/joint/fit.ts';
 import { passDepths } from '../domain/joint/passes.ts';
 import { type JointPlan, type PlannedPass, planJoint } from '../domain/joint/plan.ts';
@@ -141,12 +141,9 @@ export const passesTo = ({ input }: Reckoned, depth: Millimetres): Result<readon
   if (!depths.ok) return depths;
   const passes: PlannedPass[] = [];
   for (const each of depths.value) {
-    const dial = dialFor(input, each);
+    const dial = input.dial === null ? ok(null) : dialTarget(each, input.dial);
     if (!dial.ok) return dial;
     passes.push({ depth: each, dial: dial.value });
   }
   return ok(passes);
 };
-
-const dialFor = ({ dial }: PlanInput, depth: Millimetres): Result<DialTarget | null> =>
-  dial === null ? ok(null) : dialTarget(depth, dial);

@@ -66,6 +66,12 @@ describe('the tenon', () => {
     await seen(/Cut its thread only to/);
   });
 
+  it('no bigger than the recess: no thread, and no way out is offered', async () => {
+    await read(49);
+    await seen(/no thread would hold/);
+    expect(screen.queryByText('Or leave it')).toBeNull();
+  });
+
   it('turned down and measured again, the newest reading counts and the first is struck through', async () => {
     await read(wanted + 0.3);
     await seen('Take off');

@@ -105,6 +105,8 @@ export const tenonWords = {
     `Cut its thread only to ${depth} instead of ${planned}: that gives the clearance back.`,
   dial: (dial: string) => `Dial: ${dial}.`,
   crestsRub: 'Deeper alone will not do: its crests would rub in the recess. Take some off.',
+  engages: (percent: string) => `Then ${percent} of the thread engages.`,
+  noThread: 'It is no bigger than the recess: no thread would hold. Measured right?',
   turnedAgain: 'Turned it down? Measure it again.',
   reading: ({ where, diameter, overCrests }: TenonReading) =>
     `${tenonWhere[where]} ${diameter.text}${overCrests ? ', over crests' : ''}`,

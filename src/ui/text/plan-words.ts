@@ -1,6 +1,6 @@
 import type { StandIn } from '../../app/plan-input-of.ts';
 import type { PlanWarning } from '../../domain/joint/plan-warnings.ts';
-import type { PassHabit, Plan } from '../../domain/log/records.ts';
+import type { Plan } from '../../domain/log/records.ts';
 import { type Millimetres, mm, turns } from '../../domain/units/brands.ts';
 import { writeLength, writePercent, writeTurns } from '../../domain/units/write-quantity.ts';
 
@@ -17,9 +17,11 @@ export const sizeWords = (length: number, unit: Unit): string => unbroken(writeL
 /** A size a rule is enough for. */
 export const roughWords = (length: number, unit: Unit): string =>
   unbroken(writeLength(mm(length), unit, unit === 'in' ? { places: 2 } : { places: 1 }));
+/** From a tenth of an inch on nobody counts thou. */
+const MANY_THOU = 2.54;
 /** A small difference, in the step a hand thinks in: whole thou, or hundredths of a millimetre. */
 export const amountWords = (length: number, unit: Unit): string =>
-  unbroken(writeLength(mm(length), unit === 'in' ? 'thou' : 'mm'));
+  unbroken(writeLength(mm(length), unit === 'in' && Math.abs(length) < MANY_THOU ? 'thou' : unit));
 
 const pieceWord = { lid: 'lid', base: 'base' } as const;
 const otherPiece = { lid: 'base', base: 'lid' } as const;
@@ -168,71 +170,3 @@ export const usualFigure = (length: Millimetres, unit: Unit): string => {
   if (unit === 'mm') return writeLength(length, 'mm');
   return length < 2.54 ? writeLength(length, 'thou') : writeLength(length, 'in', { smallest: 1 / 64 });
 };
-
-export const passesWord: Readonly<Record<PassHabit, string>> = {
-  'two-thirds': '2/3, then 1/3',
-  'equal-area': 'Equal chips',
-  crumbly: '60, 30, 10 %: crumbly',
-};
-
-export const planFormWords = {
-  title: 'New box',
-  leave: 'Not now',
-  rig: 'Rig',
-  pitch: 'Pitch',
-  other: 'Other',
-  pitchOther: 'Which pitch',
-  pitchHint: '12, or 2.5 mm',
-  opening: 'Opening',
-  openingHint: (unit: Unit) => `Bore of the recess, ${unitName[unit]}`,
-  outside: 'Outside',
-  outsideHint: 'If known',
-  wood: 'Wood',
-  lidWood: 'Wood of the lid',
-  baseWood: 'Wood of the base',
-  ringWood: 'Wood of the ring',
-  twoWoods: 'Another wood for the base',
-  woodUnknown: 'In no table: reckoned like a usual hardwood.',
-  woodUsed: 'Used before',
-  woodFound: 'In the tables',
-  changeWood: 'Change',
-  recessIn: 'Recess in the',
-  lid: 'Lid',
-  base: 'Base',
-  fitMore: 'Fit and depth',
-  fitNow: (aim: string, threads: string) => `${aim}, ${threads} threads`,
-  fitUsual: 'usual clearance',
-  fitWanted: (clearance: string) => `clearance ${clearance}`,
-  fitDepth: (turns: string) => `dial to ${turns || '?'}`,
-  woodMore: 'Grain, insert ring',
-  woodNow: (lid: string, base: string, ring: string) =>
-    `${lid === base ? lid : `${lid} and ${base}`}, ${ring === '' ? 'no ring' : `ring of ${ring}`}`,
-  routeMore: 'Route, passes, name',
-  aim: 'Reckon from',
-  aims: { fit: 'A fit', depth: 'My own depth' },
-  clearance: 'Clearance',
-  clearanceHint: (least: string, most: string) =>
-    `Empty: the usual, ${least} to ${most}, and more if the wood asks for it`,
-  dialTurns: 'My dial goes to',
-  dialTurnsHint: 'Turns, such as 1 1/2',
-  dialGuess: (travel: string) => `Turns. One is taken for ${travel}: the rig does not know yet`,
-  threads: 'Threads engaged',
-  threadsHint: 'At least 3',
-  grain: { lid: 'Grain of the lid', base: 'Grain of the base', ring: 'Grain of the ring' },
-  grains: { end: 'End grain', side: 'Side grain' },
-  grainsNow: { end: 'end grain', side: 'side grain' },
-  aWood: 'a third wood',
-  ring: 'A ring of a third wood',
-  rings: { none: 'None', lid: 'In the lid', base: 'On the base' },
-  route: 'Route',
-  routes: { 'recess-first': 'Recess first', 'both-turned': 'Both turned first' },
-  routeHint: {
-    'recess-first': 'Thread the recess, then turn the tenon to it. Two set-ups.',
-    'both-turned': 'Needs two chucks that fit the jig. One set-up; with one banjo the post stays locked.',
-  },
-  oneChuck: 'The rig has one chuck.',
-  passes: 'Passes',
-  name: 'Name',
-  nameHint: 'Optional',
-  act: 'Plan it',
-} as const;

@@ -49,7 +49,11 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests }: Props) => {
       overCrests: texts.overCrests !== '',
     };
     busy.value = true;
-    if (await changeBox(boxId, (box) => ({ ...box, bore: [...box.bore, reading] }))) form.done();
+    if (await changeBox(boxId, (box) => ({ ...box, bore: [...box.bore, reading] }))) {
+      form.done();
+      // The answer stands at the top.
+      scrollTo(0, 0);
+    }
     busy.value = false;
   };
 

@@ -1,4 +1,5 @@
 import './plan.css';
+import './dock.css';
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { type Given, planOf } from '../../../app/plan-of.ts';

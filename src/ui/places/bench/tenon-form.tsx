@@ -44,7 +44,11 @@ export const TenonForm = ({ boxId, heading, overCrests }: Props) => {
       overCrests: texts.overCrests !== '',
     };
     busy.value = true;
-    if (await changeBox(boxId, (box) => ({ ...box, tenon: [...box.tenon, reading] }))) form.done();
+    if (await changeBox(boxId, (box) => ({ ...box, tenon: [...box.tenon, reading] }))) {
+      form.done();
+      // The answer stands at the top.
+      scrollTo(0, 0);
+    }
     busy.value = false;
   };
 

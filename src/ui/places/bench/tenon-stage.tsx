@@ -24,7 +24,7 @@ const TenonStage = ({ onHand }: StageProps) => {
   const { reckoned } = known;
   const isFirst = box.tenon.length === 0;
   const counted = reckoned.ok ? (reckoned.value.tenon?.counted ?? []) : box.tenon;
-  const isRight = reckoned.ok && reckoned.value.check?.verdict === 'right';
+  const isOver = reckoned.ok && reckoned.value.check?.verdict === 'over';
   const setUp = box.plan.route === 'recess-first' ? 'set-up-tenon' : 'set-up-recess';
   return (
     <>
@@ -32,7 +32,7 @@ const TenonStage = ({ onHand }: StageProps) => {
       <TenonForm
         key={box.tenon.length}
         boxId={id}
-        heading={isFirst ? null : isRight ? measureWords.another : words.turnedAgain}
+        heading={isFirst ? null : isOver ? words.turnedAgain : measureWords.another}
         overCrests={depthReached(box.cuts, 'tenon') !== null}
       />
       <ReadingList

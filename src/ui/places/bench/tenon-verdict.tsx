@@ -3,6 +3,7 @@ import { settings } from '../../../app/session.ts';
 import type { TenonMeasure } from '../../../app/tenon-of.ts';
 import { targetFor } from '../../../domain/joint/fit-target.ts';
 import type { TenonCheck } from '../../../domain/joint/tenon-check.ts';
+import { writePercent } from '../../../domain/units/write-quantity.ts';
 import { fitWords, tenonTaperWords, tenonWords as words } from '../../text/measure-words.ts';
 import { amountWords, sizeWords } from '../../text/plan-words.ts';
 import { BigAnswer } from './plan-big-answer.tsx';
@@ -17,15 +18,11 @@ interface Props {
 /** Over, under or on size, what that does to the fit, and the two ways out. */
 export const TenonVerdict = ({ reckoned, tenon, check }: Props) => {
   const { unit } = settings.value;
-  const { target, plan, pair } = reckoned;
+  const { target, plan } = reckoned;
   const band = targetFor(plan.clearance.clearance);
-  const passes = passesTo(reckoned, check.depthToSuit);
-  const last = passes.ok ? passes.value.at(-1) : undefined;
-  const dial = last ? dialWords(last) : null;
   const [first, second] = tenon.counted;
   const measured = first && !second ? first.diameter.text : sizeWords(tenon.mean, unit);
-  const [depth, planned] = [check.depthToSuit, pair.tenon.depth].map((d) => sizeWords(d, unit));
-  const crestsRub = check.fit.tenonCrestGap < 0;
+  const isThread = check.fit.engagedHeight > 0;
   return (
     <>
       {check.verdict === 'right' ? (
@@ -37,24 +34,37 @@ export const TenonVerdict = ({ reckoned, tenon, check }: Props) => {
         />
       )}
       <p>{words.measured(measured, sizeWords(target.tenon, unit))}.</p>
-      {band.ok && (
+      {band.ok && isThread && (
         <p>
           {words.ifCut} <b>{fitWords(check, band.value, unit)}</b>
         </p>
       )}
       {tenon.taper !== null && <p>{tenonTaperWords(tenon.taper, unit)}</p>}
-      {check.verdict !== 'right' && (
-        <section>
-          <h3>{words.instead}</h3>
-          <p>
-            {check.verdict === 'over'
-              ? words.deeper(depth ?? '', planned ?? '')
-              : words.shallower(depth ?? '', planned ?? '')}{' '}
-            {dial && words.dial(dial)}
-          </p>
-          {crestsRub && <p class="ask">{words.crestsRub}</p>}
-        </section>
-      )}
+      {check.verdict !== 'right' &&
+        (isThread ? <OtherWay reckoned={reckoned} check={check} /> : <p class="ask">{words.noThread}</p>)}
     </>
+  );
+};
+
+/** The thread cut deeper or shallower instead, so that the clearance is as planned. */
+const OtherWay = ({ reckoned, check }: Omit<Props, 'tenon'>) => {
+  const { unit } = settings.value;
+  const isOver = check.verdict === 'over';
+  const passes = passesTo(reckoned, check.depthToSuit);
+  // Beyond the V there is no such depth.
+  if (!passes.ok) return null;
+  const last = passes.value.at(-1);
+  const dial = last ? dialWords(last) : null;
+  const depth = sizeWords(check.depthToSuit, unit);
+  const planned = sizeWords(reckoned.pair.tenon.depth, unit);
+  return (
+    <section>
+      <h3>{words.instead}</h3>
+      <p>
+        {isOver ? words.deeper(depth, planned) : words.shallower(depth, planned)} {dial && words.dial(dial)}
+      </p>
+      {isOver && check.fit.tenonCrestGap < 0 && <p class="ask">{words.crestsRub}</p>}
+      {!isOver && <p>{words.engages(writePercent(check.fit.percentOf75))}</p>}
+    </section>
   );
 };
