@@ -4,15 +4,8 @@ import type { OwnWood, Plan, Rig, WoodUse } from '../domain/log/records.ts';
 import { type Millimetres, mm, moisture } from '../domain/units/brands.ts';
 import type { SwingingPiece } from '../domain/wood/movement.ts';
 import { strainOf, usualStrain } from '../domain/wood/strain-of.ts';
+import { USUAL } from './usual-figures.ts';
 
-/** What is reckoned with for a rig that does not know yet, mm. Common practice, no source. */
-export const USUAL = {
-  cutterRadius: mm(12.7),
-  tipFlat: mm(0.2),
-  aheadOfTooth: mm(1.5),
-  /** A cross-screw of 20 to the inch. */
-  travelPerTurn: mm(1.27),
-} as const;
 /** A 1/16 in parting tool, and a house heated in winter (percent points either way of the mean). Common practice, no source. */
 const KERF = mm(1.6);
 const SEASON = moisture(3);

@@ -1,8 +1,8 @@
 // @vitest-environment happy-dom
 import { describe, expect, it } from 'vitest';
-import { USUAL } from '../../src/app/plan-input-of.ts';
 import { type Given, passesTo, planOf, type Reckoned } from '../../src/app/plan-of.ts';
 import { UNKNOWN_RIG } from '../../src/app/rigs.ts';
+import { USUAL } from '../../src/app/usual-figures.ts';
 import type { Box, Plan, Rig } from '../../src/domain/log/records.ts';
 import type { Refusal } from '../../src/domain/result.ts';
 import { MM_PER_INCH, mm } from '../../src/domain/units/brands.ts';

@@ -1,5 +1,5 @@
-import { USUAL } from '../../../app/plan-input-of.ts';
 import { settings } from '../../../app/session.ts';
+import { USUAL } from '../../../app/usual-figures.ts';
 import type { WoodsToChoose } from '../../../app/woods-to-choose.ts';
 import { usualClearance } from '../../../domain/joint/clearance.ts';
 import type { Grain, PassHabit, Plan, Rig } from '../../../domain/log/records.ts';

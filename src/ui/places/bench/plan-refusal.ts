@@ -1,4 +1,4 @@
-import { USUAL } from '../../../app/plan-input-of.ts';
+import { USUAL } from '../../../app/usual-figures.ts';
 import type { Rig } from '../../../domain/log/records.ts';
 import type { Refusal } from '../../../domain/result.ts';
 import { MM_PER_INCH } from '../../../domain/units/brands.ts';

@@ -1,32 +1,27 @@
 import './plan.css';
 import './dock.css';
 import { useSignal } from '@preact/signals';
-import { changeBox } from '../../../app/boxes.ts';
 import type { Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
-import { woodsToChoose } from '../../../app/woods-to-choose.ts';
 import type { Plan } from '../../../domain/log/records.ts';
-import { useLive } from '../../parts/use-live.ts';
+import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { roughWords, warningWords, planWords as words } from '../../text/plan-words.ts';
 import type { StageProps } from './bench.tsx';
 import { BigAnswer } from './plan-big-answer.tsx';
-import { PlanQuestions } from './plan-form.tsx';
 import { NoPlan } from './plan-no-plan.tsx';
 import { blankRows, recessRows, slideRows, tenonRows, threadRows } from './plan-rows.ts';
 import { PlanSection } from './plan-section.tsx';
 import { Sizes } from './plan-sizes.tsx';
 import { StandIns } from './plan-stand-ins.tsx';
-import { textsOf } from './plan-texts.ts';
 import { useReckoned } from './plan-use-reckoned.ts';
 
 /** Every size of the box, what to look out for, and what was assumed. */
 const PlanStage = ({ onHand }: StageProps) => {
-  const { id, box } = onHand;
+  const { box } = onHand;
   const changing = useSignal(false);
   const known = useReckoned(box);
-  const woods = useLive(woodsToChoose, ['wood', 'box']).value;
-  if (!known || !woods) return <div aria-busy="true" />;
+  if (!known) return <div aria-busy="true" />;
   const { given, reckoned } = known;
   const change = (
     <button
@@ -43,16 +38,15 @@ const PlanStage = ({ onHand }: StageProps) => {
   if (changing.value)
     return (
       <>
-        <PlanQuestions
-          id={`plan ${id}`}
-          initial={textsOf(box.plan, box.name, woods)}
-          given={given}
-          woods={woods}
-          act={words.keep}
-          onPlan={async (plan, name) => {
-            const saved = await changeBox(id, (now) => ({ ...now, plan, name }));
-            if (saved) changing.value = false;
-            return saved;
+        <Later
+          key="change"
+          load={() => import('./plan-change.tsx')}
+          props={{
+            onHand,
+            given,
+            onKept: () => {
+              changing.value = false;
+            },
           }}
         />
         {change}

@@ -1,4 +1,4 @@
-import { USUAL } from '../../../app/plan-input-of.ts';
+import { USUAL } from '../../../app/usual-figures.ts';
 import type { Rig } from '../../../domain/log/records.ts';
 import type { Result } from '../../../domain/result.ts';
 import type { Length } from '../../../domain/units/length.ts';
