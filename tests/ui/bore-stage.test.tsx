@@ -78,13 +78,13 @@ describe('the bore', () => {
     const id = await show();
     await read('50.1');
     await read('50.2');
-    await press('Remove: At the mouth 50.1 mm');
-    await seen('Removed: At the mouth 50.1 mm.');
-    await waitFor(async () => expect((await boxOf(id)).box.bore).toHaveLength(1));
+    await read('50.3');
+    const readings = async () => (await boxOf(id)).box.bore.map(({ along }) => along.text);
+    await press('Remove: By the relief 50.2 mm');
+    await seen('Removed: By the relief 50.2 mm.');
+    await waitFor(async () => expect(await readings()).toEqual(['50.1 mm', '50.3 mm']));
     await press('Undo');
-    await waitFor(async () =>
-      expect((await boxOf(id)).box.bore.map(({ along }) => along.text)).toEqual(['50.1 mm', '50.2 mm']),
-    );
+    await waitFor(async () => expect(await readings()).toEqual(['50.1 mm', '50.2 mm', '50.3 mm']));
   });
 
   it('over crests is marked, and left out once the plain bore was read', async () => {
