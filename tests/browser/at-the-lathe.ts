@@ -1,12 +1,19 @@
 import type { Page } from 'playwright-core';
 import { hasStarted } from './page-state.ts';
 
-/** Plans a box of boxwood with a 2 in opening, by touch. */
+/** By finger where there is touch (Firefox and WebKit are driven without). */
+const press = async (page: Page, name: string): Promise<void> => {
+  const button = page.getByRole('button', { name, exact: true });
+  const hasTouch = await page.evaluate(() => navigator.maxTouchPoints > 0);
+  await (hasTouch ? button.tap() : button.click());
+};
+
+/** Plans a box of boxwood with a 2 in opening. */
 export const planBox = async (page: Page): Promise<void> => {
-  await page.getByRole('button', { name: 'New box' }).tap();
+  await press(page, 'New box');
   await page.getByRole('textbox', { name: 'Opening' }).fill('2');
   await page.getByRole('textbox', { name: 'Wood', exact: true }).fill('Boxwood');
-  await page.getByRole('button', { name: 'Plan it' }).tap();
+  await press(page, 'Plan it');
   await page.getByRole('heading', { name: 'Box 1' }).waitFor();
 };
 
@@ -14,7 +21,7 @@ export const planBox = async (page: Page): Promise<void> => {
 export const startSetUp = async (page: Page, url: string): Promise<void> => {
   await page.goto(`${url}#/bench/set-up-recess`);
   await hasStarted(page);
-  await page.getByRole('button', { name: 'Start the set-up' }).tap();
+  await press(page, 'Start the set-up');
   await page.getByRole('button', { name: 'Pass', exact: true }).waitFor();
 };
 
@@ -25,7 +32,7 @@ const stepOnScreen = (page: Page): Promise<string | null> =>
 export const passStep = async (page: Page): Promise<string> => {
   const step = await stepOnScreen(page);
   if (step === null) throw new Error('no step is in hand');
-  await page.getByRole('button', { name: 'Pass', exact: true }).tap();
+  await press(page, 'Pass');
   await page.locator(`main:not([data-step="${step}"])`).waitFor();
   // A second tap within the same tremble is not taken.
   await page.waitForTimeout(400);

@@ -22,3 +22,10 @@ export const watchForErrors = (context: BrowserContext): string[] => {
   context.on('weberror', (error) => errors.push(String(error.error())));
   return errors;
 };
+
+/** Runs a self-contained function in the page with several arguments. */
+export const callInPage = <A extends unknown[], R>(
+  page: Page,
+  work: (...args: A) => R,
+  ...args: A
+): Promise<Awaited<R>> => page.evaluate(`(${work})(...${JSON.stringify(args)})`) as Promise<Awaited<R>>;

@@ -5,7 +5,7 @@ export default defineConfig({
   root: new URL('../..', import.meta.url).pathname,
   test: {
     environment: 'node',
-    include: ['tests/browser/**/*.test.ts', 'tests/faults/**/*.test.ts'],
+    include: ['tests/browser/*.test.ts', 'tests/faults/*.test.ts'],
     fileParallelism: false,
     testTimeout: 60_000,
     hookTimeout: 60_000,
