@@ -10,6 +10,7 @@ export const TOPICS: readonly Topic[] = [
   'procedure',
   'instrument',
   'wood',
+  'both-ways',
   'events',
   'photos',
   'log',

@@ -5,6 +5,7 @@ import { carriedOver, movementsBetween } from '../domain/setup/inherit.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
 import { stamp } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
+import { takeLot } from './both-ways.ts';
 import { type BoxOnHand, changeBox, runsOf } from './boxes.ts';
 import { announce } from './changes.ts';
 import { procedureById, rigById } from './rigs.ts';
@@ -41,6 +42,7 @@ export const startSetUp = async (onHand: BoxOnHand, part: Part): Promise<string 
   });
   if (!saved) return undefined;
   announce('events');
+  await takeLot(boxId);
   return runId;
 };
 

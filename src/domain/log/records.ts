@@ -11,6 +11,7 @@ export interface Bodies {
   readonly procedure: Procedure;
   readonly instrument: Instrument;
   readonly wood: OwnWood;
+  readonly 'both-ways': BothWaysPlan;
 }
 export type Kind = keyof Bodies;
 
@@ -77,6 +78,17 @@ export interface OwnWood {
   readonly name: string;
   readonly group: 'hardwood' | 'softwood' | 'tropical';
   readonly note: string;
+}
+
+/** A small trial of one step that may be varied: lots drawn beforehand, one a box, in the order the boxes are set up. */
+export interface BothWaysPlan {
+  readonly step: string;
+  readonly sentence: string;
+  readonly lots: readonly ('with' | 'without')[];
+  readonly drawnOn: Day;
+  /** Boxes that took a lot, in order; the first took the first lot. */
+  readonly boxes: readonly string[];
+  readonly givenUp: boolean;
 }
 
 /** The wood of one piece: a key of the wood table or of an OwnWood, and how the piece is cut. */

@@ -146,6 +146,14 @@ const bodies = {
   procedure,
   instrument: v.strictObject({ name, insideMinusOutside: v.nullable(signedLength) }),
   wood: v.strictObject({ name, group: v.picklist(['hardwood', 'softwood', 'tropical']), note }),
+  'both-ways': v.strictObject({
+    step: id,
+    sentence: name,
+    lots: v.pipe(v.array(v.picklist(['with', 'without'])), v.maxLength(200)),
+    drawnOn: day,
+    boxes: v.pipe(v.array(id), v.maxLength(200)),
+    givenUp: v.boolean(),
+  }),
 } satisfies { readonly [K in Kind]: v.GenericSchema<unknown, Bodies[K]> };
 
 const record = <const K extends Kind, S extends v.GenericSchema>(kind: K, body: S) =>
@@ -165,6 +173,7 @@ const anyRecord = v.variant('kind', [
   record('procedure', bodies.procedure),
   record('instrument', bodies.instrument),
   record('wood', bodies.wood),
+  record('both-ways', bodies['both-ways']),
 ]) satisfies v.GenericSchema<unknown, Stored>;
 
 /** Any of them may be missing: an older version had fewer. */

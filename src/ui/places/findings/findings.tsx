@@ -5,6 +5,7 @@ import { cancelFindings, findings, findingsFailed, progress, reckonFindings } fr
 import { logId } from '../../../app/session.ts';
 import { findingsWords as words } from '../../text/findings-words.ts';
 import { AllowanceList } from './allowance-list.tsx';
+import { BothWays } from './both-ways.tsx';
 import { LastBoxes } from './last-boxes.tsx';
 import { Lead } from './lead.tsx';
 import { LeftOut } from './left-out.tsx';
@@ -45,6 +46,7 @@ const Findings = () => {
           <AllowanceList found={found.allowances} />
           <WoodList woods={found.woods} />
           <TimeList times={found.times} />
+          <BothWays table={found.table} />
           <LeftOut table={found.table} />
           <RowsOut table={found.table} />
         </>

@@ -34,5 +34,6 @@ export const Replaced = () => {
 
 const nameOf = ({ kind, body }: Superseded): string => {
   if (body === null) return kind;
-  return 'number' in body ? `box ${body.number}` : `${kind} “${body.name}”`;
+  if ('number' in body) return `box ${body.number}`;
+  return `${kind} “${'name' in body ? body.name : body.sentence}”`;
 };
