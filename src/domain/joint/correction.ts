@@ -34,6 +34,13 @@ export interface TwoTries {
   readonly turnsAfter: Turns;
 }
 
+/** Fewer turns than this nobody can tell apart by looking at the lid: 3.6 degrees. An estimate, no source. */
+const COUNTABLE = 0.01;
+
+/** Whether the lid went on further by enough to see. */
+export const wentFurther = ({ turnsBefore, turnsAfter }: Omit<TwoTries, 'deepened'>): boolean =>
+  turnsAfter - turnsBefore >= COUNTABLE;
+
 /**
  * Depth still to add when the lid goes further after a first deepening but not home, mm: deepened k1/(k2 - k1) + wanted clearance/2.
  * For an even interference, whose turns grow as one over it; exact under that assumption. Refuses tries that gained nothing: then
@@ -45,7 +52,7 @@ export const deepenFromTwoTries = (
 ): Result<Millimetres> => {
   const refusal = outside({ deepened, turnsBefore, turnsAfter, wantedClearance });
   if (refusal) return refuse(refusal);
-  if (turnsAfter <= turnsBefore)
+  if (!wentFurther({ turnsBefore, turnsAfter }))
     return refuse(conflict('turnsAfter', 'turnsBefore', turnsAfter, turnsBefore, 'turns'));
   return ok(mm((deepened * turnsBefore) / (turnsAfter - turnsBefore) + wantedClearance / 2));
 };
@@ -68,7 +75,7 @@ export interface FadingPlay {
 
 const badFading = ({ endPlay, turnsBefore, turnsFree }: FadingPlay): Refusal | undefined =>
   outside({ endPlay, turnsBefore, turnsFree }) ??
-  (turnsFree > turnsBefore
+  (wentFurther({ turnsBefore, turnsAfter: turnsFree })
     ? undefined
     : conflict('turnsFree', 'turnsBefore', turnsFree, turnsBefore, 'turns'));
 

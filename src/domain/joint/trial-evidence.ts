@@ -1,7 +1,7 @@
 import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../log/trial-words.ts';
 import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
 import { type Millimetres, mm, type Turns } from '../units/brands.ts';
-import type { TwoTries } from './correction.ts';
+import { type TwoTries, wentFurther } from './correction.ts';
 import type { Dial } from './dial.ts';
 import { filmLoss } from './film.ts';
 import { type Fit, fitOf, type Pair } from './fit.ts';
@@ -145,6 +145,9 @@ const badNumbers = ({ endPlay, turnsOn }: TrialFit, known: KnownJoint): Refusal 
   return firstRefusal(
     optional('endPlay', endPlay, 0, 6),
     optional('turnsOn', turnsOn, 0, 50),
+    optional('deepened', known.tries?.deepened ?? null, 0, 5),
+    optional('turnsBefore', known.tries?.turnsBefore ?? null, 0, 50),
+    optional('turnsAfter', known.tries?.turnsAfter ?? null, 0, 50),
     within('threads', known.threads, 0.5, 50, 'turns'),
     optional('boreTaper', known.boreTaper, -5, 5),
     optional('outOfRound', known.outOfRound, 0, 5),
@@ -268,7 +271,7 @@ const byTurns = ({ turnsOn }: TrialFit, { threads, tries }: KnownJoint): readonl
       : turnsOn > threads - 0.75
         ? (['stops-late'] as const)
         : (['stops-midway'] as const)),
-  ...(tries !== null && tries.turnsAfter <= tries.turnsBefore ? (['deepening-gained-nothing'] as const) : []),
+  ...(tries !== null && !wentFurther(tries) ? (['deepening-gained-nothing'] as const) : []),
 ];
 
 const openFields = (trial: TrialFit, known: KnownJoint): readonly Field[] => {

@@ -298,6 +298,11 @@ describe('degenerate input', () => {
     ['endPlay', { endPlay: mm(Number.NaN) }, {}],
     ['turnsOn', { turnsOn: turns(-1) }, {}],
     ['wantedClearance', {}, { wantedClearance: mm(0) }],
+    [
+      'turnsBefore',
+      {},
+      { tries: { deepened: mm(0.1), turnsBefore: turns(Number.NaN), turnsAfter: turns(2) } },
+    ],
     ['boreTaper', {}, { boreTaper: mm(Number.POSITIVE_INFINITY) }],
     ['travelPerTurn', { goingOn: ['stiff-all-the-way'] }, { dial: { travelPerTurn: mm(0) } }],
   ])('%s is refused', (field, told, known) => {

@@ -313,6 +313,8 @@ describe('corrections', () => {
   test('nothing gained, or play that never fades, is a conflict', () => {
     const tries = { deepened: mm(0.1), turnsBefore: turns(2), turnsAfter: turns(2) };
     expect(refusalOf(deepenFromTwoTries(tries, mm(0.3)))).toMatchObject({ field: 'turnsAfter' });
+    const hardly = { ...tries, turnsAfter: turns(2 + Number.EPSILON * 4) };
+    expect(refusalOf(deepenFromTwoTries(hardly, mm(0.3)))).toMatchObject({ field: 'turnsAfter' });
     const fading = { endPlay: mm(0.1), turnsBefore: turns(2), turnsFree: turns(2) };
     expect(refusalOf(deepenForFading(fading, turns(3), mm(0.05)))).toMatchObject({ field: 'turnsFree' });
   });
