@@ -40,6 +40,45 @@ const contentSecurityPolicy = (): Plugin => ({
   ],
 });
 
+/** What the app reads of the wood tables; their notes and further columns are for people and tests. */
+const READ_OF_WOODS = new Set([
+  'species',
+  'group',
+  'CR',
+  'CT',
+  'provenance',
+  'radial',
+  'tangential',
+  'hardness_lbf_12',
+  'hardness_lbf_dry',
+  'sg12',
+  'sg_basic',
+]);
+
+/** Leaves out of the built wood tables what the app does not read: half their weight. */
+const leanWoodTables = (): Plugin => ({
+  name: 'lean-wood-tables',
+  apply: 'build',
+  enforce: 'pre',
+  transform(code, id) {
+    if (!/shared\/wood-[a-z-]+\.json$/.test(id)) return null;
+    const tables = Object.entries(JSON.parse(code)).filter(([, value]) => isTable(value));
+    return JSON.stringify(
+      Object.fromEntries(
+        tables.map(([name, rows]) => [
+          name,
+          (rows as object[]).map((row) =>
+            Object.fromEntries(Object.entries(row).filter(([column]) => READ_OF_WOODS.has(column))),
+          ),
+        ]),
+      ),
+    );
+  },
+});
+
+const isTable = (value: unknown): boolean =>
+  Array.isArray(value) && value.every((row) => typeof row === 'object' && row !== null && 'species' in row);
+
 /** Fetched by the system when the app is installed, never by a page. */
 const isForInstallerOnly = (url: string): boolean => /\.png$/.test(url);
 
@@ -108,7 +147,7 @@ const firstLoad = (id: string, modules: Modules): string | null =>
 
 export default defineConfig({
   base: './',
-  plugins: [preact(), contentSecurityPolicy(), serviceWorker()],
+  plugins: [leanWoodTables(), preact(), contentSecurityPolicy(), serviceWorker()],
   build: {
     target,
     assetsInlineLimit: 0,
