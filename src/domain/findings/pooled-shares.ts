@@ -73,8 +73,11 @@ const addBeta = (belief: Float64Array, a: number, b: number, weight: number): vo
   for (let i = 0; i < CELLS; i++) {
     const log = (a - 1) * (LOG[i] as number) + (b - 1) * (LOG_REST[i] as number);
     scratch[i] = log;
-    if (log > top) top = log;
   }
+  // A shape under 1 piles up at its end: the end slices take their exact mass, h^b/b, for that of their middle.
+  scratch[0] = (scratch[0] as number) + (a - 1) * Math.LN2 - Math.log(a);
+  scratch[CELLS - 1] = (scratch[CELLS - 1] as number) + (b - 1) * Math.LN2 - Math.log(b);
+  for (let i = 0; i < CELLS; i++) top = Math.max(top, scratch[i] as number);
   let all = 0;
   for (let i = 0; i < CELLS; i++) {
     const here = Math.exp((scratch[i] as number) - top);

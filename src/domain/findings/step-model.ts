@@ -1,14 +1,14 @@
 import { groupBy } from '../log/group-by.ts';
 import type { Interval } from './counts.ts';
 import { type Level, zOf } from './distributions.ts';
-import { otherSkips, type Seen } from './exposure.ts';
+import { exposureOf, otherSkips, type Seen } from './exposure.ts';
 import { type Design, designFrom, type FirthFit, firth, predictor } from './firth.ts';
 import { profileEnd, profileTest } from './firth-profile.ts';
 import type { JointRow, StepMeaning } from './joint-row.ts';
 import { median } from './rank-statistics.ts';
 
 /** A covariate of the model; those that do not vary, or only repeat others, are left out of it. */
-export type Covariate = 'other-skips' | 'hardness' | 'pitch' | 'experience' | 'log';
+export type Covariate = 'other-skips' | 'hardness' | 'pitch' | 'experience' | 'other-step' | 'log';
 
 export interface StepModel {
   readonly design: Design;
@@ -25,13 +25,17 @@ export interface StepModel {
 export const STEP = 1;
 const MOST_SKIPS = 4;
 
-/** Firth's model of one step over the joints seen from it; null when the step or the outcome does not vary, or no fit is found. */
+/**
+ * Firth's model of one step over the joints seen from it, optionally with one other step beside it; null when the step or the
+ * outcome does not vary, or no fit is found.
+ */
 export const stepModel = (
   seen: readonly Seen[],
   step: StepMeaning,
   hardness: (row: JointRow) => number | null,
+  beside?: string,
 ): StepModel | null => {
-  const { design, covariates } = designOf(seen, step, hardness);
+  const { design, covariates } = designOf(seen, step, hardness, beside);
   if (design.p <= STEP) return null;
   const fit = firth(design);
   const test = fit && profileTest(design, fit, STEP);
@@ -82,7 +86,12 @@ export const hardnessOf = (all: readonly JointRow[]): ((row: JointRow) => number
       : (ofGroup.get(row.woodGroup) ?? ofAll);
 };
 
-const designOf = (seen: readonly Seen[], step: StepMeaning, hardness: (row: JointRow) => number | null) => {
+const designOf = (
+  seen: readonly Seen[],
+  step: StepMeaning,
+  hardness: (row: JointRow) => number | null,
+  beside: string | undefined,
+) => {
   const column = (of: (one: Seen) => number) => Float64Array.from(seen, of);
   const logs = [...new Set(seen.map(({ row }) => row.log))].sort().slice(1);
   const wished: readonly (readonly [Covariate, Float64Array])[] = [
@@ -90,6 +99,9 @@ const designOf = (seen: readonly Seen[], step: StepMeaning, hardness: (row: Join
     ['hardness', column(({ row }) => hardness(row) ?? 0)],
     ['pitch', column(({ row }) => row.pitch)],
     ['experience', column(({ row }) => Math.log(Math.max(1, row.experience)))],
+    ...(beside === undefined
+      ? []
+      : [['other-step', column(({ row }) => (exposureOf(row, beside) === 'missed' ? 1 : 0))] as const]),
     ...logs.map((log) => ['log', column(({ row }) => (row.log === log ? 1 : 0))] as const),
   ];
   const columns: Float64Array[] = [];

@@ -8,7 +8,7 @@ import type { JointRow, StepMeaning } from './joint-row.ts';
 import { mechanismOf } from './mechanism.ts';
 import { holm } from './several-tests.ts';
 import { hardnessOf, modelUpper, type StepModel, stepModel } from './step-model.ts';
-import { type Evidence, isGated, type Verdict, wordFor } from './words.ts';
+import { type Evidence, isGated, NO_SIGN_BELOW, type Verdict, wordFor } from './words.ts';
 
 /** What the tests say of one step, before it is dressed for showing. */
 export interface Weighed {
@@ -23,6 +23,7 @@ export interface Weighed {
   readonly p: number;
   readonly control: { readonly table: TwoByTwo; readonly p: number };
   readonly sameBoxesAs: readonly string[];
+  readonly hardness: (row: JointRow) => number | null;
 }
 
 /** All tests for all steps, over rows in time order that were all tried. */
@@ -50,6 +51,7 @@ export const weighSteps = (rows: readonly JointRow[], steps: readonly StepMeanin
       clusterP: cluster?.p ?? null,
       p: Math.max(exact.midP, model?.p ?? 1, cluster?.p ?? 0),
       control: controlOf(seen),
+      hardness,
       sameBoxesAs: steps.flatMap((other, j) =>
         j !== i && patterns[i] !== '' && patterns[j] === patterns[i] ? other.key : [],
       ),
@@ -74,30 +76,47 @@ const controlOf = (seen: readonly Seen[]): Weighed['control'] => {
 
 /** The word for each step, Holm's adjustment over those that pass the gate included. */
 export const verdictsOf = (all: readonly Weighed[]): readonly Verdict[] => {
-  const evidence = all.map(evidenceOf);
+  const evidence = all.map((weighed) => evidenceOf(weighed, all));
   const gated = evidence.filter(isGated);
   const adjusted = holm(gated.map(({ p }) => p));
   return evidence.map((e) => wordFor(e, adjusted[gated.indexOf(e)] ?? 1));
 };
 
-const evidenceOf = (weighed: Weighed): Evidence => {
+const countsOf = ({ table: { a, b, c, d } }: Weighed) => ({
+  missed: a + b,
+  done: c + d,
+  events: a + c,
+  nonEvents: b + d,
+});
+
+const evidenceOf = (weighed: Weighed, all: readonly Weighed[]): Evidence => {
   const { table, exact, model } = weighed;
   const evidence = {
-    missed: table.a + table.b,
-    done: table.c + table.d,
-    events: table.a + table.c,
-    nonEvents: table.b + table.d,
+    ...countsOf(weighed),
     p: weighed.p,
     directions: [rateDifference(table) ?? 0, exact.seen - exact.expected, model?.logOdds ?? 0].map(signOf),
     controlP: weighed.control.p,
     explainsSomething: mechanismOf(weighed.step.guards).explains.length > 0,
     sameBoxesAs: weighed.sameBoxesAs,
+    beside: () => besideStrongest(weighed, all),
     upper: [] as readonly (number | null)[],
   };
   // The model's upper end costs a profile; it is only asked for where it can matter.
   if (!isGated(evidence)) return evidence;
   const crude = newcombeDifference(table, 0.9).high;
-  return { ...evidence, upper: [crude, crude < 1 && model ? modelUpper(model, 0.9) : null] };
+  return { ...evidence, upper: [crude, crude < NO_SIGN_BELOW && model ? modelUpper(model, 0.9) : null] };
+};
+
+/** Steps skipped together borrow each other's links. What is left of this one when the strongest other is in the model too? */
+const besideStrongest = (weighed: Weighed, all: readonly Weighed[]): ReturnType<Evidence['beside']> => {
+  const others = all.filter((other) => other !== weighed && isGated(countsOf(other)));
+  const strongest = others.sort((a, b) => a.p - b.p || (a.step.key < b.step.key ? -1 : 1))[0];
+  if (!strongest) return null;
+  const model = stepModel(weighed.seen, weighed.step, weighed.hardness, strongest.step.key);
+  return {
+    step: strongest.step.key,
+    p: model && model.logOdds > 0 ? Math.min(1, model.p * others.length) : 1,
+  };
 };
 
 /** Rounding must not make a direction out of nothing. */

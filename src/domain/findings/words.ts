@@ -12,7 +12,7 @@ export type Because =
   | 'wide'
   /** Crude, pooled and modelled figures do not all point one way. */
   | 'disagree'
-  /** Not rare enough once all steps asked about are counted. */
+  /** Not rare enough once all steps asked about are counted, or once the strongest other one stands beside it. */
   | 'several-steps'
   /** No symptom of this step is known to mechanics. */
   | 'no-mechanism'
@@ -24,6 +24,8 @@ export type Because =
 export interface Verdict {
   readonly word: Word;
   readonly because: Because | null;
+  /** The step beside which little of it is left, where that is why. */
+  readonly beside?: string;
 }
 
 /** What the rule looks at, for one step. */
@@ -42,6 +44,8 @@ export interface Evidence {
   readonly controlP: number;
   readonly explainsSomething: boolean;
   readonly sameBoxesAs: readonly string[];
+  /** The other step with the strongest link, and p in the model that holds both (1 if it turns round there), times the others it was chosen from; null: no other. */
+  readonly beside: () => { readonly step: string; readonly p: number } | null;
 }
 
 /** So many of each, or nothing is said. */
@@ -72,7 +76,8 @@ export const checkpoint = (boxes: number): { readonly at: number; readonly next:
 };
 
 /** Enough of everything for a word other than "too few". */
-export const isGated = (e: Evidence): boolean => Math.min(e.missed, e.done, e.events, e.nonEvents) >= GATE;
+export const isGated = (e: Pick<Evidence, 'missed' | 'done' | 'events' | 'nonEvents'>): boolean =>
+  Math.min(e.missed, e.done, e.events, e.nonEvents) >= GATE;
 
 /** The word for one step. `holmP` is its p after Holm's adjustment over all steps that pass the gate. */
 export const wordFor = (e: Evidence, holmP: number): Verdict => {
@@ -80,8 +85,7 @@ export const wordFor = (e: Evidence, holmP: number): Verdict => {
   const harmful = e.directions.every((direction) => direction > 0);
   const protective = e.directions.every((direction) => direction < 0);
   if (harmful && e.p <= POSSIBLE_P) {
-    const because = whyNotStrong(e, holmP);
-    return because ? { word: 'possible', because } : { word: 'strong', because: null };
+    return whyNotStrong(e, holmP) ?? { word: 'strong', because: null };
   }
   if (protective && e.p <= POSSIBLE_P) return { word: 'the-other-way', because: null };
   if (e.upper.every((upper) => upper !== null && upper < NO_SIGN_BELOW))
@@ -89,9 +93,12 @@ export const wordFor = (e: Evidence, holmP: number): Verdict => {
   return { word: 'too-few', because: harmful || protective ? 'wide' : 'disagree' };
 };
 
-const whyNotStrong = (e: Evidence, holmP: number): Because | null => {
-  if (holmP > STRONG_P) return 'several-steps';
-  if (!e.explainsSomething) return 'no-mechanism';
-  if (e.controlP <= CONTROL_P) return 'other-faults-too';
-  return e.sameBoxesAs.length > 0 ? 'same-boxes' : null;
+const whyNotStrong = (e: Evidence, holmP: number): Verdict | null => {
+  const possible = (because: Because): Verdict => ({ word: 'possible', because });
+  if (holmP > STRONG_P) return possible('several-steps');
+  if (!e.explainsSomething) return possible('no-mechanism');
+  if (e.controlP <= CONTROL_P) return possible('other-faults-too');
+  if (e.sameBoxesAs.length > 0) return possible('same-boxes');
+  const beside = e.beside();
+  return beside && beside.p > POSSIBLE_P ? { ...possible('several-steps'), beside: beside.step } : null;
 };

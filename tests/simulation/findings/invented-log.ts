@@ -37,6 +37,18 @@ export interface Truth {
   readonly haste?: number;
 }
 
+/** Woods as in a workshop: hardness in newton, all of one handbook group, so that the group tells nothing of it. */
+const WOODS: readonly (readonly [string, number])[] = [
+  ['w1', 2000],
+  ['w2', 2600],
+  ['w3', 3600],
+  ['w4', 4200],
+  ['w5', 4800],
+  ['w6', 5800],
+  ['w7', 6500],
+  ['w8', 9000],
+];
+
 const EXPLAINED: readonly Symptom[] = ['stiff-all-the-way', 'will-not-start', 'drags-more-each-turn'];
 const UNEXPLAINED: readonly Symptom[] = ['chipped', 'gritty', 'tight-twice-a-turn'];
 
@@ -52,10 +64,10 @@ export const inventedLog = (truth: Truth, seed: number, stream: number): JointTa
   let luck = 0;
   let skipped: readonly boolean[] = [];
   for (let i = 0; i < truth.boxes; i++) {
-    const hardness = Math.exp(random.normal(Math.log(4500), 0.45));
-    const soft = (Math.log(4500) - Math.log(hardness)) / 0.45;
+    const [wood, hardness] = random.pick(WOODS);
+    const soft = Math.log(4500 / hardness) / 0.45;
     const softness =
-      truth.softWood === 'linear' ? 0.8 * soft : truth.softWood === 'threshold' ? (soft > 0.7 ? 1.6 : 0) : 0;
+      truth.softWood === 'linear' ? 0.8 * soft : truth.softWood === 'threshold' && hardness < 3000 ? 1.6 : 0;
     const green = truth.experience ? Math.max(0, 1.2 - 0.5 * Math.log10(i + 1)) : 0;
     const haste = truth.haste && random.chance(0.3) ? Math.log(truth.haste) : 0;
     if (left === 0) {
@@ -70,7 +82,7 @@ export const inventedLog = (truth: Truth, seed: number, stream: number): JointTa
     const symptoms: Symptom[] = [];
     if (random.chance(share(logit(truth.fails) + burden + harm))) symptoms.push(random.pick(EXPLAINED));
     if (random.chance(share(logit(truth.failsOtherwise) + burden))) symptoms.push(random.pick(UNEXPLAINED));
-    rows.push(rowOf(i, setUp, hardness, random.pick([2.54, 1.5875]), skipped, symptoms));
+    rows.push(rowOf(i, setUp, { wood, hardness }, random.pick([2.54, 1.5875]), skipped, symptoms));
   }
   return { rows, steps: STEPS, leftOut: {} };
 };
@@ -86,7 +98,7 @@ const skips = (random: Random, truth: Truth, burden: number): readonly boolean[]
 const rowOf = (
   i: number,
   setUp: number,
-  hardness: number,
+  { wood, hardness }: { readonly wood: string; readonly hardness: number },
   pitch: number,
   skipped: readonly boolean[],
   symptoms: readonly Symptom[],
@@ -103,8 +115,8 @@ const rowOf = (
     cluster: `set-up-${setUp}`,
     rig: 'rig',
     experience: i + 1,
-    wood: hardness < 4500 ? 'softer' : 'harder',
-    woodGroup: hardness < 4500 ? 'softer' : 'harder',
+    wood,
+    woodGroup: 'hardwood',
     hardness,
     pitch: mm(pitch),
     hardener: 'none',
