@@ -37,7 +37,7 @@ export const Later = <P extends object>({ load, props }: Props<P>) => {
         </button>
       </main>
     );
-  if (!part.value) return <div class="page" aria-busy="true" />;
+  if (!part.value) return <div aria-busy="true" />;
   const { View } = part.value;
   return <View {...props} />;
 };

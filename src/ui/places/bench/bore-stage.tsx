@@ -5,6 +5,7 @@ import { depthReached } from '../../../app/cutting.ts';
 import type { Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
 import type { Box } from '../../../domain/log/records.ts';
+import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { measureWords, roundWords, taperWords, boreWords as words } from '../../text/measure-words.ts';
 import { amountWords, sizeWords } from '../../text/plan-words.ts';
@@ -83,6 +84,7 @@ const TenonToTurn = ({ reckoned, box }: { reckoned: Reckoned; box: Box }) => {
       <p class="zero">
         {words.zero} <b>{words.plus(sizeWords(target.fromZero, unit))}</b>
       </p>
+      <Later load={() => import('./bore-own-allowance.tsx')} props={{ reckoned }} />
       <section>
         <h3>{words.tells}</h3>
         <p>
