@@ -30,10 +30,12 @@ export const exposureOf = (row: JointRow, key: string): 'missed' | 'done' | Sile
 
 /** How many other steps were skipped in some part: the mark of a hurried day. Fails do not count, they may follow from a step. */
 export const otherSkips = (row: JointRow, key: string): number => {
-  const skipped = new Set<string>();
-  for (const steps of [row.steps.recess, row.steps.tenon])
-    for (const other in steps) if (other !== key && steps[other]?.outcome === 'skipped') skipped.add(other);
-  return skipped.size;
+  const { recess, tenon } = row.steps;
+  let skips = 0;
+  for (const other in recess) if (other !== key && recess[other]?.outcome === 'skipped') skips++;
+  for (const other in tenon)
+    if (other !== key && tenon[other]?.outcome === 'skipped' && recess[other]?.outcome !== 'skipped') skips++;
+  return skips;
 };
 
 /** The joints that say something of a step, in the order given, and how many do not, by reason. */

@@ -49,7 +49,7 @@ interface At {
 
 /** A step of a coefficient longer than this is cut short; enough halvings always climb. */
 const LONGEST_STEP = 5;
-const MOST_ITERATIONS = 60;
+const MOST_ITERATIONS = 250;
 const MOST_HALVINGS = 30;
 const SETTLED = 1e-8;
 
