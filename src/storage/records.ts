@@ -49,26 +49,29 @@ export const changeRecord = <K extends Kind>(
   change: (current: Bodies[K] | null) => Bodies[K] | null,
   together: Together = {},
 ): Promise<Stored<K>> =>
-  write(['records', ...(together.photo ? PHOTO_STORES : []), ...(together.event ? EVENT_STORES : [])], async (tx) => {
-    const store = tx.objectStore('records');
-    const current = (await store.get([logId, kind, id])) as Stored<K> | undefined;
-    const next: Stored<K> = {
-      logId,
-      kind,
-      id,
-      rev: (current?.rev ?? 0) + 1,
-      writer: author.writer,
-      savedAt: author.now,
-      body: change(current?.body ?? null),
-    };
-    await store.put(next);
-    if (together.event) await tx.objectStore('events').add(together.event);
-    if (together.photo) {
-      await tx.objectStore('photos').put(together.photo.full);
-      await tx.objectStore('thumbnails').put(together.photo.thumbnail);
-    }
-    return next;
-  });
+  write(
+    ['records', ...(together.photo ? PHOTO_STORES : []), ...(together.event ? EVENT_STORES : [])],
+    async (tx) => {
+      const store = tx.objectStore('records');
+      const current = (await store.get([logId, kind, id])) as Stored<K> | undefined;
+      const next: Stored<K> = {
+        logId,
+        kind,
+        id,
+        rev: (current?.rev ?? 0) + 1,
+        writer: author.writer,
+        savedAt: author.now,
+        body: change(current?.body ?? null),
+      };
+      await store.put(next);
+      if (together.event) await tx.objectStore('events').add(together.event);
+      if (together.photo) {
+        await tx.objectStore('photos').put(together.photo.full);
+        await tx.objectStore('thumbnails').put(together.photo.thumbnail);
+      }
+      return next;
+    },
+  );
 
 /** Takes in a foreign version inside a running transaction: the later one stays, the other goes to superseded. */
 export const mergeRecord = async (
