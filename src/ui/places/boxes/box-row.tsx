@@ -1,3 +1,4 @@
+import './box-row.css';
 import type { BoxOnHand } from '../../../app/boxes.ts';
 import { firstFit, standing, woodsOf } from '../../../domain/log/box-story.ts';
 import { StatusTooth } from '../../set-up/status-tooth.tsx';
@@ -10,7 +11,7 @@ export const BoxRow = ({ id, box, nameOf }: BoxOnHand & { nameOf: (wood: string)
   const fit = firstFit(box);
   const state = standing(box);
   return (
-    <li>
+    <li class="box-row">
       <a href={hrefTo('boxes', id)}>
         <StatusTooth status={fit ? fitTooth[fit] : 'to-come'} />
         <span>

@@ -26,7 +26,7 @@ const Procedures = ({ rest }: { rest: readonly string[] }) => {
         <a href={hrefTo('shop')}>{shopWords.back}</a>
         <h1>{words.title}</h1>
         <p>{words.about}</p>
-        <ul class="pages">
+        <ul class="rows">
           {procedures.map(({ id: each, procedure, isDefault }) => (
             <li key={each}>
               <a href={hrefTo('shop', 'procedures', each)}>

@@ -64,7 +64,7 @@ const Answers = ({ rigs, shown: { id, rig } }: { rigs: readonly RigOnHand[]; sho
         </a>
       )}
       <p class="soft">{words.known(RIG_QUESTIONS.length - open.length, RIG_QUESTIONS.length)}</p>
-      <ul class="pages">
+      <ul class="rows">
         {RIG_QUESTIONS.map((question) => (
           <li key={question}>
             <a href={hrefTo('shop', 'rig', question, id)}>

@@ -25,7 +25,7 @@ const Shop = ({ rest }: { rest: readonly string[] }) => {
   return (
     <main class="page shop">
       <h1>{words.title}</h1>
-      <ul class="pages">
+      <ul class="rows">
         {(Object.keys(PAGES) as PageName[]).map((page) => (
           <li key={page}>
             <a href={hrefTo('shop', page)}>
