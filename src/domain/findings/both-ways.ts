@@ -33,38 +33,49 @@ export const drawLots = (boxes: number, random: Random): Result<readonly Lot[]> 
 };
 
 /**
- * Chance that a trial of so many boxes gives a clear answer, either look. Normal approximation of both looks together:
- * z at half and z at the end share half of their information. For a reading, z at the end has mean effect * sqrt(boxes)/2; a
- * correction of 1/(4 df) takes off what estimating the spread costs.
+ * Chance that a trial of so many boxes (8 to 200) gives a clear answer at either look, by normal approximation of both looks
+ * together; z at half and at the end share half of their information. Within 0.03 of simulation from 24 boxes.
  */
 export const trialPower = (boxes: number, expected: Expected): number => {
-  const shiftAtEnd = meanZ(boxes, expected);
-  const shiftAtHalf = shiftAtEnd / Math.SQRT2;
-  const clearAtHalf = 1 - (normalCdf(BOUNDS.half - shiftAtHalf) - normalCdf(-BOUNDS.half - shiftAtHalf));
-  // What is left: not clear at half, clear at the end; z at the end given z at half has mean shift + (z - half)/sqrt 2, variance 1/2.
+  const half = lookAt(boxes / 2, BOUNDS.half, expected);
+  const end = lookAt(boxes, BOUNDS.end, expected);
+  const clearAtHalf = beyond(half.bound, half.shift, 1);
+  // Not clear at half but at the end: z there, given z at half, has mean shift + (z - its shift)/sqrt 2 and variance 1/2.
+  const reach = Math.min(half.bound, Math.abs(half.shift) + 8);
   let later = 0;
   const steps = 400;
   for (let i = 0; i < steps; i++) {
-    const z = -BOUNDS.half + (2 * BOUNDS.half * (i + 0.5)) / steps;
-    const density = Math.exp(-((z - shiftAtHalf) ** 2) / 2) / Math.sqrt(2 * Math.PI);
-    const mean = shiftAtEnd + (z - shiftAtHalf) * Math.SQRT1_2;
-    const clear =
-      1 - (normalCdf((BOUNDS.end - mean) / Math.SQRT1_2) - normalCdf((-BOUNDS.end - mean) / Math.SQRT1_2));
-    later += density * clear * ((2 * BOUNDS.half) / steps);
+    const z = -reach + (2 * reach * (i + 0.5)) / steps;
+    const density = Math.exp(-((z - half.shift) ** 2) / 2) / Math.sqrt(2 * Math.PI);
+    later +=
+      density *
+      beyond(end.bound, end.shift + (z - half.shift) * Math.SQRT1_2, Math.SQRT1_2) *
+      ((2 * reach) / steps);
   }
-  return clearAtHalf + later;
+  return Math.min(1, clearAtHalf + later);
 };
 
-const meanZ = (boxes: number, expected: Expected): number => {
-  const each = boxes / 2;
-  if (expected.measure === 'reading') {
-    const z = Math.abs(expected.effect) * Math.sqrt(each / 2);
-    return z * (1 - 1 / (4 * Math.max(1, boxes - 2)));
+const beyond = (bound: number, mean: number, error: number): number =>
+  1 - normalCdf((bound - mean) / error) + normalCdf((-bound - mean) / error);
+
+/** Mean of z at a look, and its bound, both on the scale where z varies by 1. */
+const lookAt = (boxes: number, bound: number, expected: Expected): { shift: number; bound: number } => {
+  if (expected.measure === 'right') {
+    const { withRate: p, withoutRate: q } = expected;
+    const middle = (p + q) / 2;
+    const spread = Math.sqrt((4 * middle * (1 - middle)) / boxes);
+    return { shift: spread > 0 ? Math.abs(p - q) / spread : 0, bound };
   }
-  const { withRate: p, withoutRate: q } = expected;
-  const middle = (p + q) / 2;
-  const spread = Math.sqrt((2 * middle * (1 - middle)) / each);
-  return spread > 0 ? Math.abs(p - q) / spread : 0;
+  // Drawing anew keeps the effect in the spread, so z is a bounded function of the t within blocks: z^2 = 3B t^2/(t^2 + df).
+  const thrice = (3 * boxes) / BLOCK;
+  const df = thrice - 1;
+  if (thrice <= bound * bound) return { shift: 0, bound: Number.POSITIVE_INFINITY };
+  const t = bound * Math.sqrt(df / (thrice - bound * bound));
+  const error = Math.sqrt(1 + (t * t) / (2 * df));
+  return {
+    shift: (Math.abs(expected.effect) * Math.sqrt(boxes)) / 2 / error,
+    bound: (t * (1 - 1 / (4 * df))) / error,
+  };
 };
 
 /** One box of the trial: its lot as drawn, whatever was then done, and what was measured (right: 1, not: 0); null if nothing was. */
