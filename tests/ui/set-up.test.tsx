@@ -4,7 +4,10 @@ import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-li
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { boxById } from '../../src/app/boxes.ts';
+import { recordPass } from '../../src/app/cutting.ts';
+import { changeRig } from '../../src/app/rigs.ts';
 import { changeSettings, openSession } from '../../src/app/session.ts';
+import { run } from '../../src/app/set-up-run.ts';
 import { startBox } from '../../src/app/start-box.ts';
 import { startSetUp } from '../../src/app/start-set-up.ts';
 import type { Plan } from '../../src/domain/log/records.ts';
@@ -92,7 +95,10 @@ describe('a set-up on screen', () => {
     await passUntil('Board flat to the faceplate, edge down on the bed.');
     press('All 3 done');
     await sentence('Collar down. Lock the post.');
-    expect((await ticks()).at(-1)).toMatchObject({ steps: ['board', 'cone', 'square-banjo'], verdict: 'pass' });
+    expect((await ticks()).at(-1)).toMatchObject({
+      steps: ['board', 'cone', 'square-banjo'],
+      verdict: 'pass',
+    });
     expect(screen.queryByRole('button', { name: /done/ })).toBeNull();
   });
 
@@ -100,7 +106,7 @@ describe('a set-up on screen', () => {
     press('Fail');
     await waitFor(() => screen.getByText('Failed. Put it right, then Pass.'));
     await sentence('Off at the wall. Spindle still. Cutter out.');
-    press('Leave it, go on');
+    press('Leave it');
     await sentence('Face shield on. Gloves, rings off. Sleeves, hair back.');
   });
 
@@ -121,7 +127,7 @@ describe('a set-up on screen', () => {
     await passUntil('Push and pull at the chuck, one finger. Nothing gives.');
     press('Something moved');
     await sentence('Stop. Off at the wall.');
-    press('Dial or cross-slide');
+    press('Dial, slide');
     await sentence('Off at the wall. Spindle still. Cutter out.');
     expect(screen.getByText('Lost its setting: dial or cross-slide')).toBeTruthy();
     press('Pass');
@@ -133,7 +139,9 @@ describe('a set-up on screen', () => {
     press('Pass');
     await sentence('Face shield on. Gloves, rings off. Sleeves, hair back.');
     press(/All steps/);
-    const rows = within(await waitFor(() => screen.getByRole('list', { name: 'All steps' }))).getAllByRole('button');
+    const rows = within(await waitFor(() => screen.getByRole('list', { name: 'All steps' }))).getAllByRole(
+      'button',
+    );
     expect(rows).toHaveLength(15);
     expect(rows[0]?.textContent).toMatch(/set since/);
     expect(rows.find((row) => /old groove/.test(row.textContent ?? ''))?.textContent).toMatch(/not needed/);
@@ -148,7 +156,8 @@ describe('a set-up on screen', () => {
   it('a reading is kept with its step, in the words it was typed in', async () => {
     await passUntil('Back off the cone. Still no card at any corner?');
     press('Reading');
-    fireEvent.input(screen.getByLabelText('Thickest that goes in'), { target: { value: '4 thou' } });
+    await waitFor(() => screen.getByLabelText('Or type it'));
+    fireEvent.input(screen.getByLabelText('Or type it'), { target: { value: '4 thou' } });
     fireEvent.input(screen.getByLabelText('Over a length of'), { target: { value: '0' } });
     press('Keep it');
     await waitFor(() => screen.getByRole('alert'));
@@ -174,9 +183,106 @@ describe('a set-up on screen', () => {
     expect(await ticks()).toMatchObject([{ steps: ['isolate'], verdict: 'skip' }]);
   });
 
-  it('focus rests on Pass when a step comes up', async () => {
+  it('focus rests on Pass; at a hold point just before it, where a pedal does nothing', async () => {
     press('Pass');
     await sentence('Face shield on. Gloves, rings off. Sleeves, hair back.');
+    expect(document.activeElement?.contains(screen.getByRole('button', { name: 'Pass' }))).toBe(true);
+    expect(document.activeElement).not.toBe(screen.getByRole('button', { name: 'Pass' }));
+    await later();
+    press('Pass');
+    await sentence('Board flat to the faceplate, edge down on the bed.');
     expect(document.activeElement).toBe(screen.getByRole('button', { name: 'Pass' }));
   });
+
+  it('why, and what a step guards against, is one tap away; verdicts stay', async () => {
+    press('Off at the wall. Spindle still. Cutter out.');
+    await waitFor(() => screen.getByText(/Your hands go round the cutter next/), { timeout: 5000 });
+    expect(screen.getByText('Against injury.')).toBeTruthy();
+    press('Pass');
+    await sentence('Face shield on. Gloves, rings off. Sleeves, hair back.');
+    expect(screen.queryByText(/Your hands go round/)).toBeNull();
+  });
+
+  it('a gauge is one tap; the length is remembered; the tightest reading gives the verdict', async () => {
+    await passUntil('Back off the cone. Still no card at any corner?');
+    press('Reading');
+    await waitFor(() => screen.getByLabelText('Over a length of'));
+    press('paper, 0.004 in');
+    // No length yet: nothing is kept, and it says what is missing.
+    await waitFor(() => screen.getByRole('alert'));
+    fireEvent.input(screen.getByLabelText('Over a length of'), { target: { value: '80 mm' } });
+    press('paper, 0.004 in');
+    await waitFor(() => screen.getByText('Read: 0.004 in over 80 mm.'));
+    expect(screen.getByRole('heading', { level: 2 }).textContent).toMatch(/inside|edge|outside/i);
+    press('Again');
+    await waitFor(() =>
+      expect((screen.getByLabelText('Over a length of') as HTMLInputElement).value).toBe('80 mm'),
+    );
+    press('card, 0.030 in');
+    await waitFor(() => screen.getByText('Tightest of 2: 0.030 in over 80 mm.'));
+    // Failed and put right: what was read before no longer counts.
+    press('Fail');
+    await waitFor(() => expect(screen.queryByText(/Tightest of 2/)).toBeNull());
+  }, 30_000);
+
+  it('the count that the plan expects is one tap', async () => {
+    await passUntil('Power still off. Crank the whole cut. Count the turns.');
+    const keys = await waitFor(() => {
+      const found = screen.getAllByRole('button', { name: /turns$/ });
+      expect(found).toHaveLength(3);
+      return found;
+    });
+    const name = keys[1]?.getAttribute('aria-label') ?? '';
+    press(name);
+    await waitFor(() => screen.getByText(name));
+    expect((await eventsOfRun('mine', runId)).at(-1)).toMatchObject({
+      kind: 'read',
+      step: 'dry-run',
+      reading: { kind: 'turns' },
+    });
+  }, 30_000);
+
+  it('a movement after a pass was cut asks to pick up the groove too', async () => {
+    await passUntil('Set. Nothing more to check.');
+    const state = run.value;
+    const boxId = state?.boxId ?? '';
+    if (!state) throw new Error('no run');
+    const depth = length(1, '1 mm');
+    expect(
+      await recordPass(boxId, { part: 'recess', run: state, depth, correction: false, isLast: false }),
+    ).toBe(true);
+    press('Something moved');
+    await sentence('Stop. Off at the wall.');
+    press('Cutter');
+    await sentence('Off at the wall. Spindle still. Cutter out.');
+    await later();
+    await passUntil('Tip in the old groove by hand, bearing on neither side.');
+    expect(screen.getByText('Lost its setting: the cutter')).toBeTruthy();
+  }, 30_000);
+
+  it('the next piece says what still holds and since when; all steps has it too, and pauses', async () => {
+    await passUntil('Set. Nothing more to check.');
+    const state = run.value;
+    const onHand = await boxById(state?.boxId ?? '');
+    if (!state || !onHand) throw new Error('no run');
+    await recordPass(onHand.id, {
+      part: 'recess',
+      run: state,
+      depth: length(1.6, '1.6 mm'),
+      correction: false,
+      isLast: true,
+    });
+    await changeRig(onHand.box.rigId, (rig) => ({ ...rig, banjos: 2 }));
+    const next = await startSetUp((await boxById(onHand.id)) ?? onHand, 'tenon');
+    cleanup();
+    render(<SetUp runId={next ?? ''} />);
+    await sentence('Off at the wall. Spindle still. Cutter out.');
+    press(/Set since .*: post locked, and \d more/);
+    const rows = within(await waitFor(() => screen.getByRole('list', { name: 'All steps' }))).getAllByRole(
+      'button',
+    );
+    expect(rows.find((row) => /Lock the post/.test(row.textContent ?? ''))?.textContent).toMatch(/set since/);
+    press('Pause');
+    await sentence('Paused');
+  }, 30_000);
 });

@@ -1,49 +1,69 @@
+import { record } from '../../app/set-up-run.ts';
+import { usualTimes } from '../../app/usual-times.ts';
 import type { RunState, StepState } from '../../domain/setup/fold.ts';
 import type { Waking } from '../../platform/wake-lock.ts';
-import { timeOfDay } from '../text/clock-words.ts';
+import { clockWords, timeOfDay } from '../text/clock-words.ts';
 import { movementWord, statusWord, wakingWord, setUpWords as words } from '../text/set-up-words.ts';
 import { StatusTooth } from './status-tooth.tsx';
 import { Strip } from './strip.tsx';
+import { VoiceState } from './voice-state.tsx';
 
-/** Every step with how it stands; a tap goes back to one. */
-export const AllSteps = ({
-  run,
-  waking,
-  onChoose,
-  onClose,
-}: {
-  run: RunState;
-  waking: Waking;
-  onChoose: (key: string | null) => void;
-  onClose: () => void;
-}) => (
+interface Props {
+  readonly run: RunState;
+  readonly waking: Waking;
+  readonly onChoose: (key: string | null) => void;
+  readonly onClose: () => void;
+}
+
+/** Every step with how it stands, since when, and how long it usually takes; a tap goes back to one. */
+export const AllSteps = ({ run, waking, onChoose, onClose }: Props) => (
   <main class="set-up">
     <Strip run={run} now={run.now} />
-    <ul class="list" aria-label={words.allSteps}>
-      {run.steps.map((state) => (
-        <li key={state.step.key}>
-          <button
-            type="button"
-            disabled={state.status === 'closed' || state.status === 'not-needed'}
-            onClick={() => onChoose(state.step.key === run.now ? null : state.step.key)}
-          >
-            <StatusTooth status={state.step.key === run.now ? 'now' : state.status} />
-            <span>
-              {state.step.sentence} <span class="soft">{standing(state)}</span>
-            </span>
-          </button>
-        </li>
-      ))}
-    </ul>
-    <p>{wakingWord[waking]}</p>
-    <button type="button" onClick={onClose}>
-      {words.back}
-    </button>
+    <div class="list">
+      <ul aria-label={words.allSteps}>
+        {run.steps.map((state) => (
+          <li key={state.step.key}>
+            <button
+              type="button"
+              disabled={state.status === 'closed' || state.status === 'not-needed'}
+              onClick={() => onChoose(state.step.key === run.now ? null : state.step.key)}
+            >
+              <StatusTooth status={state.step.key === run.now ? 'now' : state.status} />
+              <span>
+                {state.step.sentence} <span class="soft">{standing(state)}</span>
+              </span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      <p>{wakingWord[waking]}</p>
+      <VoiceState />
+    </div>
+    <div class="ends">
+      <button type="button" onClick={onClose}>
+        {words.back}
+      </button>
+      <button
+        type="button"
+        onClick={async () => {
+          if (await record({ kind: 'paused' })) onClose();
+        }}
+      >
+        {words.pause}
+      </button>
+    </div>
   </main>
 );
 
-const standing = ({ status, since, reopenedBy }: StepState): string => {
-  if (since !== null) return words.setSince(timeOfDay(since));
-  if (reopenedBy) return words.lostIts(movementWord[reopenedBy]);
-  return statusWord[status];
+/** Both halves of the line under a sentence: how the step stands, and the user's usual time with its middle half. */
+const standing = ({ step, status, since, reopenedBy }: StepState): string => {
+  const stands =
+    since !== null
+      ? words.setSince(timeOfDay(since))
+      : reopenedBy
+        ? words.lostIts(movementWord[reopenedBy])
+        : statusWord[status];
+  const usual = usualTimes.value?.get(step.key);
+  if (!usual) return stands;
+  return `${stands}; ${words.usual(clockWords(usual.median), clockWords(usual.low), clockWords(usual.high))}`;
 };

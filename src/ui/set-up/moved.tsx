@@ -1,6 +1,6 @@
 import { record } from '../../app/set-up-run.ts';
 import { MOVEMENTS } from '../../domain/setup/procedure.ts';
-import { movementWord, setUpWords as words } from '../text/set-up-words.ts';
+import { movementShort, setUpWords as words } from '../text/set-up-words.ts';
 import { feel } from './feel.ts';
 
 /** Stop first; then what moved. The fold re-opens exactly what that loses. */
@@ -8,7 +8,7 @@ export const Moved = ({ onClose }: { onClose: () => void }) => (
   <main class="set-up">
     <h1 class="stop">{words.stopFirst}</h1>
     <p>{words.whatMoved}</p>
-    <ul class="list">
+    <ul class="choices">
       {MOVEMENTS.map((what) => (
         <li key={what}>
           <button
@@ -19,7 +19,7 @@ export const Moved = ({ onClose }: { onClose: () => void }) => (
               onClose();
             }}
           >
-            {movementWord[what]}
+            {movementShort[what]}
           </button>
         </li>
       ))}

@@ -9,8 +9,7 @@ export const Paused = ({ run }: { run: RunState }) => (
   <main class="set-up">
     <Strip run={run} now={run.now} />
     <h1>{words.paused}</h1>
-    <div style={{ flex: 1 }} />
-    <div class="acts">
+    <div class="acts last">
       <button type="button" class="go" onClick={() => record({ kind: 'resumed' })}>
         {words.resume}
       </button>

@@ -54,20 +54,23 @@ export const SetUp = ({ runId }: { runId: string }) => {
   };
   const inHand = chosen.value ?? state.now;
 
-  if (state.contested || state.readOnly || state.closed) return <Finish run={state} />;
+  const askWhatMoved = () => {
+    over.value = 'moved';
+  };
+  const finish = <Finish run={state} onChoose={choose} onMoved={askWhatMoved} />;
+
+  if (state.contested || state.readOnly || state.closed) return finish;
   if (over.value === 'moved') return <Moved onClose={() => choose(null)} />;
   if (over.value === 'all-steps')
     return <AllSteps run={state} waking={waking.value} onChoose={choose} onClose={close} />;
   if (state.paused) return <Paused run={state} />;
-  if (inHand === null) return <Finish run={state} onChoose={choose} />;
+  if (inHand === null) return finish;
   return (
     <StepScreen
       run={state}
       stepKey={inHand}
       chosen={chosen}
-      onMoved={() => {
-        over.value = 'moved';
-      }}
+      onMoved={askWhatMoved}
       onAllSteps={() => {
         over.value = 'all-steps';
       }}

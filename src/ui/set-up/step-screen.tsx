@@ -1,17 +1,16 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { pressed, record } from '../../app/set-up-run.ts';
+import { record } from '../../app/set-up-run.ts';
 import type { Verdict } from '../../domain/setup/events.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { stretchFromNow } from '../../domain/setup/stretch.ts';
-import { isDrawingKey } from '../drawings/drawing-key.ts';
 import { StepDrawing } from '../drawings/step-drawing.tsx';
-import { ToothMark } from '../drawings/tooth-marks.tsx';
-import { movementWord, setUpWords as words } from '../text/set-up-words.ts';
+import { Later } from '../shell/later.tsx';
+import { setUpWords as words } from '../text/set-up-words.ts';
 import { feel } from './feel.ts';
-import { ReadingForm } from './reading-form.tsx';
 import { SetUpHeader } from './set-up-header.tsx';
-import { StepTime } from './step-time.tsx';
+import { StepActs } from './step-acts.tsx';
+import { StepSays } from './step-says.tsx';
 import { Strip } from './strip.tsx';
 import { useSpoken } from './use-at-the-lathe.ts';
 import { useLetterKeys } from './use-letter-keys.ts';
@@ -30,18 +29,20 @@ interface Props {
 /** The step in hand: its drawing, its sentence, and the verdict within a thumb's reach. */
 export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props) => {
   const pass = useRef<HTMLButtonElement>(null);
+  const acts = useRef<HTMLDivElement>(null);
   const deafUntil = useRef(0);
-  const reading = useSignal(false);
+  /** What stands in place of the drawing. */
+  const beside = useSignal<'reading' | 'verdict' | 'why' | null>(null);
+  const state = run.steps.find((s) => s.step.key === stepKey);
+  const isHold = state?.step.hold ?? true;
 
-  // The keyboard and a pedal work on the step that has just come up.
+  // Space, enter and a pedal work on the step that has just come up. A hold point takes one Tab more, which a pedal has not.
   useEffect(() => {
-    reading.value = false;
-    pass.current?.focus({ preventScroll: true });
+    beside.value = null;
+    (isHold ? acts : pass).current?.focus({ preventScroll: true });
   }, [stepKey]);
 
-  const state = run.steps.find((s) => s.step.key === stepKey);
   const stretch = chosen.value === null ? stretchFromNow(run) : [];
-
   const settle = async (steps: readonly string[], verdict: Verdict) => {
     if (performance.now() < deafUntil.current) return;
     deafUntil.current = performance.now() + DEAF_MS;
@@ -50,105 +51,78 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
     // A failed step stays in hand, to be put right; anything else hands on to the next.
     chosen.value = verdict === 'fail' ? stepKey : null;
   };
-  const giveVerdict = (verdict: Verdict) => settle([stepKey], verdict);
-  useLetterKeys(giveVerdict, onMoved);
+  useLetterKeys((verdict) => settle([stepKey], verdict), onMoved);
   useSpoken(state?.step.sentence ?? null);
 
   if (!state) return null;
-  const { step, status, reopenedBy } = state;
-  const isPressed = (verdict: Verdict) =>
-    pressed.value?.kind === 'ticked' && pressed.value.verdict === verdict ? true : undefined;
+  const { step, status } = state;
+  const show = (what: typeof beside.value) => () => {
+    beside.value = what;
+  };
 
+  if (beside.value === 'reading' && step.reading)
+    return (
+      <main class="set-up" data-step={stepKey}>
+        <SetUpHeader run={run} />
+        <Later
+          load={() => import('./reading-form.tsx')}
+          props={{
+            kind: step.reading,
+            stepKey,
+            onClose: (kept) => {
+              beside.value = kept && step.reading !== 'turns' ? 'verdict' : null;
+            },
+          }}
+        />
+      </main>
+    );
   return (
-    <main class="set-up step" data-step={stepKey}>
-      <SetUpHeader run={run} />
-      <Strip run={run} now={stepKey} onOpen={onAllSteps} />
-      <div class="drawing-slot">
-        {step.drawing && isDrawingKey(step.drawing) && <StepDrawing of={step.drawing} />}
-      </div>
-      <div class="words">
-        <h1 aria-live="polite">{step.sentence}</h1>
-        {reading.value && step.reading ? (
-          <ReadingForm
-            kind={step.reading}
-            stepKey={stepKey}
-            onClose={() => {
-              reading.value = false;
-            }}
+    <main class="set-up" data-step={stepKey}>
+      <div class="step" data-beside={beside.value}>
+        <SetUpHeader run={run} />
+        <Strip run={run} now={stepKey} onOpen={onAllSteps} />
+        {beside.value === 'why' ? (
+          <Later key="why" load={() => import('./step-why.tsx')} props={{ step, onClose: show(null) }} />
+        ) : beside.value === 'verdict' ? (
+          <Later
+            key="verdict"
+            load={() => import('./setting-verdict.tsx')}
+            props={{ run, stepKey, onAgain: show('reading'), onClose: show(null) }}
           />
         ) : (
-          <div class="says">
-            {status === 'failed' ? (
-              <span>{words.failedPutRight}</span>
-            ) : status === 'reopened' && reopenedBy ? (
-              <span>{words.lostIts(movementWord[reopenedBy])}</span>
-            ) : (
-              !step.hold && <StepTime run={run} stepKey={stepKey} />
-            )}
-            {step.reading && (
-              <button
-                type="button"
-                onClick={() => {
-                  reading.value = true;
-                }}
-              >
-                {words.reading}
-              </button>
-            )}
-            {stretch.length > 1 && !step.reading && (
-              <button type="button" onClick={() => settle(stretch, 'pass')}>
-                {words.allDone(stretch.length)}
-              </button>
-            )}
-          </div>
-        )}
-      </div>
-      <div class="acts">
-        <button
-          ref={pass}
-          type="button"
-          class="pass"
-          data-pressed={isPressed('pass')}
-          onClick={() => giveVerdict('pass')}
-        >
-          <ToothMark kind="pass" />
-          {words.pass}
-        </button>
-        {status === 'failed' ? (
-          <button
-            type="button"
-            class="wide"
-            onClick={() => {
-              chosen.value = null;
-            }}
-          >
-            {words.leaveIt}
-          </button>
-        ) : (
           <>
-            <button
-              type="button"
-              class="fail"
-              data-pressed={isPressed('fail')}
-              onClick={() => giveVerdict('fail')}
-            >
-              <ToothMark kind="fail" size={26} />
-              {words.fail}
+            <button type="button" class="drawing-slot" onClick={show('why')}>
+              <span class="ask-why">{words.why}</span>
+              <StepDrawing of={step.drawing} />
             </button>
-            <button
-              type="button"
-              class="skip"
-              data-pressed={isPressed('skip')}
-              onClick={() => giveVerdict('skip')}
-            >
-              <ToothMark kind="skip" size={26} />
-              {words.skip}
-            </button>
+            <div class="words">
+              <h1 aria-live="polite">
+                <button type="button" class="sentence" onClick={show('why')}>
+                  {step.sentence}
+                </button>
+              </h1>
+              <StepSays
+                run={run}
+                state={state}
+                stretch={stretch.length}
+                onRead={show('reading')}
+                onVerdict={show('verdict')}
+                onAllDone={() => settle(stretch, 'pass')}
+                onAllSteps={onAllSteps}
+              />
+            </div>
           </>
         )}
-        <button type="button" class="moved" onClick={onMoved}>
-          {words.somethingMoved}
-        </button>
+        <StepActs
+          isFailed={status === 'failed'}
+          passRef={pass}
+          actsRef={acts}
+          onVerdict={(verdict) => settle([stepKey], verdict)}
+          onLeave={() => {
+            chosen.value = null;
+          }}
+          onMoved={onMoved}
+        />
       </div>
     </main>
   );

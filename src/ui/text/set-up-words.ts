@@ -6,7 +6,7 @@ import {
   type Verdict,
 } from '../../domain/setup/events.ts';
 import type { StepStatus } from '../../domain/setup/fold.ts';
-import type { Movement } from '../../domain/setup/procedure.ts';
+import type { Movement, Step } from '../../domain/setup/procedure.ts';
 import type { Reading } from '../../domain/setup/reading.ts';
 import type { Waking } from '../../platform/wake-lock.ts';
 
@@ -34,6 +34,36 @@ export const movementWord: Readonly<Record<Movement, string>> = {
   'dont-know': 'I don’t know',
 };
 
+/** The same on the buttons that ask what moved, two abreast and read from afar. */
+export const movementShort: Readonly<Record<Movement, string>> = {
+  'banjo-moved': 'Banjo',
+  'post-loosened': 'Post',
+  'chuck-off': 'Chuck, work',
+  'cutter-changed': 'Cutter',
+  'dial-knocked': 'Dial, slide',
+  'headstock-swung': 'Head\u00adstock',
+  'it-grabbed': 'A grab',
+  'dont-know': 'Don’t know',
+};
+
+/** What a step of ours leaves behind once it is passed; a step of the user's own says its sentence. */
+const HELD: Readonly<Record<string, string>> = {
+  board: 'board flat',
+  cone: 'jig squared',
+  'bar-grip': 'bar gripped',
+  'square-banjo': 'banjo squared',
+  'lock-post': 'post locked',
+  gap: 'gap checked',
+  'bar-slide': 'bar slides',
+  'seat-chuck': 'chuck home',
+  cutter: 'cutter tight',
+  'banjo-back': 'banjo back',
+  shake: 'nothing gives',
+  'pick-up': 'groove found',
+};
+
+export const heldWord = ({ key, sentence }: Pick<Step, 'key' | 'sentence'>): string => HELD[key] ?? sentence;
+
 export const setUpWords = {
   pass: 'Pass',
   fail: 'Fail',
@@ -41,12 +71,17 @@ export const setUpWords = {
   undo: 'Undo',
   reading: 'Reading',
   somethingMoved: 'Something moved',
+  moved: 'Moved',
+  verdict: 'Verdict',
+  why: 'Why?',
+  noWhy: 'Nobody wrote down why.',
+  against: (guards: readonly string[]) => `Against ${guards.join(', ')}.`,
   whatMoved: 'What moved?',
   stopFirst: 'Stop. Off at the wall.',
   nothingMoved: 'Nothing did. Back',
   allDone: (count: number) => `All ${count} done`,
   failedPutRight: 'Failed. Put it right, then Pass.',
-  leaveIt: 'Leave it, go on',
+  leaveIt: 'Leave it',
   lostIts: (what: string) => `Lost its setting: ${what.toLowerCase()}`,
   pause: 'Pause',
   paused: 'Paused',
@@ -59,8 +94,8 @@ export const setUpWords = {
   notYet: (count: number) =>
     count === 1 ? 'One hold point is not passed:' : `${count} hold points are not passed:`,
   readyTitle: 'Set. Nothing more to check.',
-  ready: 'Power on at the slowest speed, out of the cutter’s line, then up.',
-  readyHands: 'One hand on the crank, the other on the jig body, never past the chuck.',
+  ready: 'Power on, slowest speed, out of the cutter’s line. Then up.',
+  readyHands: 'One hand on the crank, one on the jig body, never past the chuck.',
   toTheCut: 'To the cut',
   noSuchRun: 'There is no such set-up in this log.',
   contested:
@@ -68,6 +103,13 @@ export const setUpWords = {
   readOnly: 'A newer version of the app wrote this set-up. It can be looked at here, not changed.',
   overtaken: 'Another tab got there first. This is how it stands now.',
   closedRun: 'This set-up is closed.',
+  stillSet: (clock: string, what: string, more: number) =>
+    more > 0 ? `Set since ${clock}: ${what}, and ${more} more` : `Set since ${clock}: ${what}`,
+  nothingStillSet: 'Nothing holds from the set-up before.',
+  usual: (median: string, low: string, high: string) =>
+    low === high ? `usual ${median}` : `usual ${median}, ${low} to ${high}`,
+  photo: 'Photo',
+  photoOf: 'The set-up',
   setSince: (clock: string) => `set since ${clock}`,
   stepOf: (at: number, of: number, what: string) => `Step ${at} of ${of}: ${what}`,
 } as const;
