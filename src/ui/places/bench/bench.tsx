@@ -60,6 +60,8 @@ export const Bench = ({ rest }: { rest: readonly string[] }) => {
   const { onHand, runs } = shown;
   if (wanted === 'new') return <Later key="new" load={() => import('./new-box.tsx')} props={{}} />;
   if (!onHand) return <EmptyBench />;
+  if (wanted === 'joint')
+    return <Later key="joint" load={() => import('../joint/joint.tsx')} props={{ id: null }} />;
 
   const stage = STAGES.find((s) => s === wanted) ?? nextThing(onHand.box, runs) ?? 'close';
   return (

@@ -7,6 +7,7 @@ import type { Plan } from '../../../domain/log/records.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { roughWords, warningWords, planWords as words } from '../../text/plan-words.ts';
+import { JointLinks } from '../joint/joint-links.tsx';
 import type { StageProps } from './bench.tsx';
 import { BigAnswer } from './plan-big-answer.tsx';
 import { NoPlan } from './plan-no-plan.tsx';
@@ -96,6 +97,7 @@ const PlanSheet = ({ reckoned, plan, rigId }: { reckoned: Reckoned; plan: Plan; 
         </section>
       )}
       <PlanSection reckoned={reckoned} plan={plan} />
+      <JointLinks />
       <Sizes heading={words.recessHead(plan.recessIn)} rows={recessRows(reckoned, plan, unit)} />
       <Sizes heading={words.tenonHead(plan.recessIn)} rows={tenonRows(reckoned, unit)} />
       <Sizes heading={words.threadHead} rows={threadRows(reckoned, plan, unit)} />

@@ -13,6 +13,7 @@ import { dayWords, momentWords } from '../../text/day-words.ts';
 import { partName } from '../../text/set-up-words.ts';
 import { goingOnWord, seatedWord, threadWord } from '../../text/trial-words.ts';
 import { LaterCheck } from '../bench/later-check.tsx';
+import { JointLinks } from '../joint/joint-links.tsx';
 import { RunStory } from './run-story.tsx';
 
 /** A box from blank to shelf, as it was recorded. */
@@ -48,6 +49,7 @@ export const BoxStory = ({ id }: { id: string }) => {
         </a>
       )}
       <Sizes box={box} nameOf={nameOf} />
+      <JointLinks id={id} />
       {box.setUps.length > 0 && (
         <Part title={words.setUps}>
           {box.setUps.map(({ runId }) => {

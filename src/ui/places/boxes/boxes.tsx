@@ -5,6 +5,7 @@ import { logId } from '../../../app/session.ts';
 import { woodNames } from '../../../app/wood-names.ts';
 import { ANY_BOX, type BoxFilter, passes } from '../../../domain/log/box-story.ts';
 import { useLive } from '../../parts/use-live.ts';
+import { Later } from '../../shell/later.tsx';
 import { boxesWords as words } from '../../text/boxes-words.ts';
 import { BoxRow } from './box-row.tsx';
 import { BoxStory } from './box-story.tsx';
@@ -13,8 +14,13 @@ import { Filter } from './filter.tsx';
 /** How many rows are drawn before "show more". */
 const ROWS = 40;
 
-const Boxes = ({ rest }: { rest: readonly string[] }) =>
-  rest[0] ? <BoxStory key={rest[0]} id={rest[0]} /> : <BoxList />;
+const Boxes = ({ rest: [id, page] }: { rest: readonly string[] }) => {
+  if (id === undefined) return <BoxList />;
+  if (page === 'joint') return <Later key={page} load={() => import('../joint/joint.tsx')} props={{ id }} />;
+  if (page === 'card')
+    return <Later key={page} load={() => import('../joint/job-card.tsx')} props={{ id }} />;
+  return <BoxStory key={id} id={id} />;
+};
 
 const BoxList = () => {
   const shown = useLive(

@@ -1,0 +1,172 @@
+import { axialPlay } from '../domain/alignment/play.ts';
+import { sidesTouched } from '../domain/alignment/walls.ts';
+import { type CutPiece, type Fit, fitOf, type Pair } from '../domain/joint/fit.ts';
+import { type FitTarget, targetFor } from '../domain/joint/fit-target.ts';
+import type { PlannedPass } from '../domain/joint/plan.ts';
+import { flankSlope } from '../domain/joint/profile.ts';
+import type { Box, Rig } from '../domain/log/records.ts';
+import { ok, type Result } from '../domain/result.ts';
+import type { Part } from '../domain/setup/events.ts';
+import type { RunState } from '../domain/setup/fold.ts';
+import {
+  type Millimetres,
+  type MoisturePercent,
+  mm,
+  moisture,
+  type Radians,
+  rad,
+} from '../domain/units/brands.ts';
+import { rimAfter, type SwingingPiece } from '../domain/wood/movement.ts';
+import { cutsOf, depthReached } from './cutting.ts';
+import { type LeansRead, leansRead } from './joint-leans.ts';
+import { passesTo, type Reckoned } from './plan-of.ts';
+
+/** One figure for each part. */
+export type OfParts<T> = Readonly<Record<Part, T>>;
+
+/** What may be changed to see what it does. Leans are the jig's own in each set-up, tailstock end to the rear. */
+export interface Conditions {
+  /** Taken off the tenon's diameter. */
+  readonly slimmer: Millimetres;
+  /** Added to the depth of the tenon's cut. */
+  readonly deeper: Millimetres;
+  readonly lean: OfParts<Radians>;
+  /** Moisture gained since it was cut, the same for both pieces. */
+  readonly moisture: MoisturePercent;
+}
+
+/** A joint as far as it is known: what was measured and cut, else what is planned. */
+export interface KnownPair {
+  readonly pair: Pair;
+  /** Which of its figures were measured or cut, and not only planned. */
+  readonly isReal: OfParts<{ readonly diameter: boolean; readonly depth: boolean }>;
+  readonly leans: LeansRead;
+  /** Which way a lean of the jig leans each groove. */
+  readonly sides: OfParts<1 | -1>;
+  readonly asItIs: Conditions;
+  readonly woods: OfParts<SwingingPiece>;
+  readonly swing: MoisturePercent;
+  readonly target: FitTarget;
+}
+
+/** A joint under some conditions, at the tightest place round about. */
+export interface JointSeen {
+  readonly pair: Pair;
+  /** Lean of each groove, from the mouth of its own piece. */
+  readonly lean: OfParts<Radians>;
+  /** Radial movement of each piece's wood at that place since it was cut. */
+  readonly strain: OfParts<number>;
+  readonly fit: Fit;
+  /** With what the leans eat taken off; negative is interference. */
+  readonly endPlay: Millimetres;
+  /** Diametral clearance that this end play comes to. */
+  readonly clearance: Millimetres;
+  readonly eatenByLean: Millimetres;
+}
+
+/** What the second piece is cut to: a tenon off its size, to the depth that suits it. */
+export const passesOf = (part: Part, reckoned: Reckoned): Result<readonly PlannedPass[]> => {
+  const { plan, check } = reckoned;
+  return part === 'tenon' && check && check.verdict !== 'right'
+    ? passesTo(reckoned, check.depthToSuit)
+    : ok(plan.passes);
+};
+
+/** Unknown walls are taken as one and the same, where equal leans double. */
+const UNKNOWN_WALLS = { recess: 1, tenon: 1 } as const;
+
+/** Which way each set-up leaned was not noted: taken at its worst, unless both were one setting. */
+const leanAsRead = (leans: LeansRead, sides: OfParts<1 | -1>): OfParts<Radians> => {
+  const [recess, tenon] = [leans.recess?.angle ?? 0, leans.tenon?.angle ?? 0];
+  const isOpposed = !leans.isOneSetting && sides.recess !== sides.tenon;
+  return { recess: rad(recess), tenon: rad(isOpposed ? -tenon : tenon) };
+};
+
+export const knownPair = (
+  box: Box,
+  reckoned: Reckoned,
+  rig: Rig,
+  runs: ReadonlyMap<string, RunState>,
+): Result<KnownPair> => {
+  const { pair, plan, tenon, isBoreMeasured, input } = reckoned;
+  const target = targetFor(plan.clearance.clearance);
+  if (!target.ok) return target;
+  const passes = passesOf('tenon', reckoned);
+  if (!passes.ok) return passes;
+  const isCut = (part: Part): boolean =>
+    box.trials.length > 0 || cutsOf(box.cuts, part).length >= plan.passes.length;
+  const depth = (part: Part, planned: Millimetres): Millimetres =>
+    (isCut(part) ? depthReached(box.cuts, part)?.mm : undefined) ?? planned;
+  const leans = leansRead(box, runs, rig);
+  const sides = sidesTouched(rig) ?? UNKNOWN_WALLS;
+  return ok({
+    pair: {
+      ...pair,
+      recess: { ...pair.recess, depth: depth('recess', pair.recess.depth) },
+      tenon: {
+        ...pair.tenon,
+        diameter: tenon?.mean ?? pair.tenon.diameter,
+        depth: depth('tenon', passes.value.at(-1)?.depth ?? pair.tenon.depth),
+      },
+    },
+    isReal: {
+      recess: { diameter: isBoreMeasured, depth: isCut('recess') },
+      tenon: { diameter: tenon !== null, depth: isCut('tenon') },
+    },
+    leans,
+    sides,
+    asItIs: { slimmer: mm(0), deeper: mm(0), lean: leanAsRead(leans, sides), moisture: moisture(0) },
+    woods: { recess: input.woodOfRecess, tenon: input.woodOfTenon },
+    swing: input.moistureSwing,
+    target: target.value,
+  });
+};
+
+/** A piece grown or shrunk with its wood; along the axis end grain does not move, and the pitch is left alone. */
+const grown = (piece: CutPiece, strain: number): CutPiece => ({
+  ...piece,
+  diameter: mm(piece.diameter * (1 + strain)),
+  depth: mm(piece.depth * (1 + strain)),
+});
+
+/** The joint under the conditions. Where it is tightest the recess is at its narrowest and the tenon at its widest. */
+export const jointUnder = (known: KnownPair, conditions: Conditions): Result<JointSeen> => {
+  const { slimmer, deeper, moisture: change } = conditions;
+  const tenonAsCut: CutPiece = {
+    ...known.pair.tenon,
+    diameter: mm(known.pair.tenon.diameter - slimmer),
+    depth: mm(known.pair.tenon.depth + deeper),
+  };
+  const recessRim = rimAfter(known.pair.recess.diameter, { ...known.woods.recess, change });
+  if (!recessRim.ok) return recessRim;
+  const tenonRim = rimAfter(tenonAsCut.diameter, { ...known.woods.tenon, change });
+  if (!tenonRim.ok) return tenonRim;
+  const strain = {
+    recess: recessRim.value.least / known.pair.recess.diameter - 1,
+    tenon: tenonRim.value.greatest / tenonAsCut.diameter - 1,
+  };
+  const lean = {
+    recess: rad(known.sides.recess * conditions.lean.recess),
+    tenon: rad(known.sides.tenon * conditions.lean.tenon),
+  };
+  const asCut: Pair = { ...known.pair, tenon: tenonAsCut };
+  const moved = { recess: grown(asCut.recess, strain.recess), tenon: grown(tenonAsCut, strain.tenon) };
+  const fit = fitOf({ ...asCut, ...moved });
+  if (!fit.ok) return fit;
+  const play = axialPlay({
+    pitch: asCut.pitch,
+    recess: { ...moved.recess, lean: lean.recess },
+    tenon: { ...moved.tenon, lean: lean.tenon },
+  });
+  // Without overlap there is no thread whose play could be told.
+  const endPlay = play.ok ? play.value : fit.value.endPlay;
+  return ok({
+    pair: asCut,
+    lean,
+    strain,
+    fit: fit.value,
+    endPlay,
+    clearance: mm(endPlay / flankSlope(asCut.includedAngle)),
+    eatenByLean: mm(Math.max(0, fit.value.endPlay - endPlay)),
+  });
+};

@@ -1,0 +1,1 @@
+export const jointLinkWords = { joint: 'See the joint', card: 'Job card, to print' } as const;
