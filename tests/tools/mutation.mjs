@@ -22,15 +22,22 @@ const VERSIONS = {
 
 const COPIED = ['src/domain', 'shared', 'tests/domain/joint', 'tests/reference'];
 
-/** Which tests judge which files: all of them at every mutant would take hours. */
-const ADVICE = /^(advice|remedies|trial-evidence|fit-target|cause-weights)/;
-const JUDGES = {
-  advice: ['tests/domain/joint/advice.test.ts'],
-  geometry: [
-    'tests/domain/joint/!(advice|no-nan).test.ts',
-    'tests/reference/{joint-vectors,thread-tables}.test.ts',
-  ],
-};
+/** Which tests judge which files: all of them at every mutant would take hours. The first that fits judges. */
+const IN = 'tests/domain/joint';
+const JUDGES = [
+  {
+    by: 'advice',
+    of: /^(advice|remedies|trial-evidence|fit-target|cause-weights)/,
+    tests: [`${IN}/advice.test.ts`],
+  },
+  { by: 'plan', of: /^plan/, tests: [`${IN}/{plan,refusals,other-angles}.test.ts`] },
+  {
+    by: 'geometry',
+    of: /./,
+    tests: [`${IN}/!(advice|plan|no-nan).test.ts`, 'tests/reference/{joint-vectors,thread-tables}.test.ts'],
+  },
+];
+const judgeOf = (name) => JUDGES.find(({ of }) => of.test(name));
 
 /** A table of weights is judged by what advice it gives, not by its every figure. */
 const IS_TABLE = new Set(['cause-weights']);
@@ -64,10 +71,11 @@ if (!existsSync(join(DIR, 'node_modules/@stryker-mutator/core')))
 // Every mutant meets its tests again: fewer draws of each law, so the score is if anything too low.
 write('fewer-runs.ts', "import fc from 'fast-check';\nfc.configureGlobal({ numRuns: 20 });\n");
 
-for (const [judge, tests] of Object.entries(JUDGES)) {
-  const mutated = names.filter((name) => ADVICE.test(name) === (judge === 'advice'));
+for (const judge of JUDGES) {
+  const { by, tests } = judge;
+  const mutated = names.filter((name) => judgeOf(name) === judge);
   if (mutated.length === 0) continue;
-  const report = `mutation-${judge}.json`;
+  const report = `mutation-${by}.json`;
   const test = { include: tests, testTimeout: 60_000, setupFiles: ['fewer-runs.ts'] };
   write('vitest.config.ts', `export default { test: ${JSON.stringify(test)} };\n`);
   write(
