@@ -110,23 +110,23 @@ const meanAxis = ({ prior }: Group, from: number, to: number, points: number): A
 /** A coarse look over all of the prior, then a fine one where the belief lies. */
 const believe = (groups: readonly Group[]): readonly Allowance[] => {
   if (groups.length === 0) return [];
-  const wide = { spread: logNormalAxis(SPREAD, -3, 3, 13), band: logNormalAxis(BAND, -3, 3, 13) };
+  const wide = { spread: logNormalAxis(SPREAD, -3, 3, 11), band: logNormalAxis(BAND, -3, 3, 11) };
   const coarse = belief(
     groups,
     wide.spread,
     wide.band,
-    groups.map((g) => meanAxis(g, g.prior.mean - 4 * g.prior.error, g.prior.mean + 4 * g.prior.error, 81)),
+    groups.map((g) => meanAxis(g, g.prior.mean - 4 * g.prior.error, g.prior.mean + 4 * g.prior.error, 49)),
   );
   const zoom = (axis: Axis, weight: readonly number[], median: number, log: number) => {
     const [from, to] = support(axis, weight);
     return [Math.log(from / median) / log, Math.log(to / median) / log] as const;
   };
-  const spread = logNormalAxis(SPREAD, ...zoom(wide.spread, coarse.spread, SPREAD.median, SPREAD.log), 17);
-  const band = logNormalAxis(BAND, ...zoom(wide.band, coarse.band, BAND.median, BAND.log), 17);
+  const spread = logNormalAxis(SPREAD, ...zoom(wide.spread, coarse.spread, SPREAD.median, SPREAD.log), 15);
+  const band = logNormalAxis(BAND, ...zoom(wide.band, coarse.band, BAND.median, BAND.log), 15);
   const axes = groups.map((g, i) => {
     const axis = coarse.axes[i] as Axis;
     const [from, to] = support(axis, coarse.means[i] as number[]);
-    return meanAxis(g, from, to, 121);
+    return meanAxis(g, from, to, 81);
   });
   const fine = belief(groups, spread, band, axes);
   return groups.map((g, i) => {

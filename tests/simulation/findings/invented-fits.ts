@@ -1,5 +1,4 @@
 import type { ClearanceTrial, JointRow, JointTable } from '../../../src/domain/findings/joint-row.ts';
-import { CELLS } from '../../../src/domain/findings/pooled-shares.ts';
 import { type Random, seededRandom } from '../../../src/domain/log/random.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
 
@@ -105,5 +104,48 @@ export const inventedTrials = (truth: TrueClearance, joints: number, random: Ran
   leftOut: {},
 });
 
-/** Width of one slice of a belief about a share: no truth is known finer. */
-export const SLICE = 1 / CELLS;
+/**
+ * Woods of one workshop: hardness 1,800 to 11,000 N, crests hold with log odds 1 + 0.8 per doubling of hardness + 0.7 per doubling
+ * of pitch + an effect of each wood (standard deviation 0.8); 3 to 15 joints each. And one more wood, never tried.
+ */
+export const inventedWoods = (
+  woods: number,
+  random: Random,
+): {
+  readonly table: JointTable;
+  readonly next: { readonly hardness: number; readonly pitch: number; readonly share: number };
+} => {
+  const [intercept, byHardness, byPitch] = [
+    random.normal(1, 1),
+    random.normal(0.5, 0.7),
+    random.normal(0.5, 0.7),
+  ];
+  const draw = () => ({
+    hardness: Math.exp(random.between(Math.log(1800), Math.log(11_000))),
+    own: random.normal(0, 0.8),
+  });
+  const shareOf = ({ hardness, own }: ReturnType<typeof draw>, pitch: number) => {
+    const eta = intercept + own + byHardness * Math.log2(hardness / 5000) + byPitch * Math.log2(pitch / 1.8);
+    return 1 / (1 + Math.exp(-eta));
+  };
+  const rows = Array.from({ length: woods }, (_, w) => {
+    const wood = draw();
+    return Array.from({ length: random.whole(3, 15) }, (_, i) => {
+      const pitch = random.pick([2.54, 1.5875, 1.27]);
+      const held = random.chance(shareOf(wood, pitch));
+      return plainRow({
+        id: `joint-${w}-${i}`,
+        wood: `wood-${w}`,
+        hardness: wood.hardness,
+        pitch: mm(pitch),
+        firstTry: held ? 'right' : 'failed',
+        symptoms: held ? [] : ['torn'],
+      });
+    });
+  }).flat();
+  const untried = draw();
+  return {
+    table: { rows, steps: [], leftOut: {} },
+    next: { hardness: untried.hardness, pitch: 1.5875, share: shareOf(untried, 1.5875) },
+  };
+};
