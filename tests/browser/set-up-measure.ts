@@ -70,6 +70,8 @@ export const faultsOnScreen = (page: Page): Promise<string[]> =>
       if (rect.width < 63.5 || rect.height < 63.5)
         faults.push(`${what} is ${say(rect.width)} by ${say(rect.height)} px`);
     }
+    const lettersOf = ({ left, top, width, height }: DOMRect) =>
+      new DOMRect(left, top + height / 6, width, height * (2 / 3));
     const overlap = (a: DOMRect, b: DOMRect) =>
       Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1.5 &&
       Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1.5;
@@ -89,7 +91,7 @@ export const faultsOnScreen = (page: Page): Promise<string[]> =>
           !scrolls(word.of) &&
           !scrolls(target.of) &&
           !target.of.contains(word.of) &&
-          overlap(word.rect, target.rect)
+          overlap(lettersOf(word.rect), target.rect)
         )
           faults.push(`${word.what} lies under ${target.what}`);
     for (const el of main.querySelectorAll('*'))
