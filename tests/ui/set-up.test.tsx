@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import 'fake-indexeddb/auto';
-import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
+import { cleanup, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { boxById } from '../../src/app/boxes.ts';
@@ -47,6 +47,8 @@ beforeEach(async () => {
   await sentence('Off at the wall. Spindle still. Cutter out.');
 });
 afterEach(cleanup);
+// Parts of the screen come as chunks, and these tests share two cores with many others.
+configure({ asyncUtilTimeout: 5_000 });
 
 const sentence = (text: string) => waitFor(() => screen.getByRole('heading', { level: 1, name: text }));
 const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
@@ -129,7 +131,7 @@ describe('a set-up on screen', () => {
     await sentence('Stop. Off at the wall.');
     press('Dial, slide');
     await sentence('Off at the wall. Spindle still. Cutter out.');
-    expect(screen.getByText('Lost its setting: dial or cross-slide')).toBeTruthy();
+    expect(screen.getByText('Lost its setting: dial, slide')).toBeTruthy();
     press('Pass');
     // Nothing but the plug was settled and lost: the dial is not set yet at this point.
     await sentence('Push and pull at the chuck, one finger. Nothing gives.');
@@ -191,17 +193,17 @@ describe('a set-up on screen', () => {
     await later();
     press('Pass');
     await sentence('Board flat to the faceplate, edge down on the bed.');
-    expect(document.activeElement).toBe(screen.getByRole('button', { name: 'Pass' }));
+    await waitFor(() => expect(document.activeElement).toBe(screen.getByRole('button', { name: 'Pass' })));
   });
 
   it('why, and what a step guards against, is one tap away; verdicts stay', async () => {
     press('Off at the wall. Spindle still. Cutter out.');
-    await waitFor(() => screen.getByText(/Your hands go round the cutter next/), { timeout: 5000 });
+    await waitFor(() => screen.getByText(/Your hands go round the cutter next/));
     expect(screen.getByText('Against injury.')).toBeTruthy();
     press('Pass');
     await sentence('Face shield on. Gloves, rings off. Sleeves, hair back.');
     expect(screen.queryByText(/Your hands go round/)).toBeNull();
-  });
+  }, 20_000);
 
   it('a gauge is one tap; the length is remembered; the tightest reading gives the verdict', async () => {
     await passUntil('Back off the cone. Still no card at any corner?');
@@ -257,7 +259,7 @@ describe('a set-up on screen', () => {
     await sentence('Off at the wall. Spindle still. Cutter out.');
     await later();
     await passUntil('Tip in the old groove by hand, bearing on neither side.');
-    expect(screen.getByText('Lost its setting: the cutter')).toBeTruthy();
+    expect(screen.getByText('Lost its setting: cutter')).toBeTruthy();
   }, 30_000);
 
   it('the next piece says what still holds and since when; all steps has it too, and pauses', async () => {

@@ -3,7 +3,7 @@ import { readingsInForce } from '../../domain/setup/readings-in-force.ts';
 import { turns } from '../../domain/units/brands.ts';
 import { writeTurns } from '../../domain/units/write-quantity.ts';
 import { readingWords } from '../text/reading-words.ts';
-import { movementWord, setUpWords as words } from '../text/set-up-words.ts';
+import { movementShort, setUpWords as words } from '../text/set-up-words.ts';
 import { StepTime } from './step-time.tsx';
 import { StillSet } from './still-set.tsx';
 import { TurnKeys } from './turn-keys.tsx';
@@ -30,7 +30,7 @@ export const StepSays = ({ run, state, stretch, onRead, onVerdict, onAllDone, on
       {status === 'failed' ? (
         <span>{words.failedPutRight}</span>
       ) : status === 'reopened' && reopenedBy ? (
-        <span>{words.lostIts(movementWord[reopenedBy])}</span>
+        <span>{words.lostIts(movementShort[reopenedBy])}</span>
       ) : isFirst && run.fromRun ? (
         <StillSet run={run} onAllSteps={onAllSteps} />
       ) : (

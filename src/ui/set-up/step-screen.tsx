@@ -18,6 +18,8 @@ import { useLetterKeys } from './use-letter-keys.ts';
 /** A second tap on a verdict within this time is the same tap of a trembling hand. */
 const DEAF_MS = 350;
 
+type Beside = 'reading' | 'verdict' | 'why' | null;
+
 interface Props {
   readonly run: RunState;
   readonly stepKey: string;
@@ -31,14 +33,14 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
   const pass = useRef<HTMLButtonElement>(null);
   const acts = useRef<HTMLDivElement>(null);
   const deafUntil = useRef(0);
-  /** What stands in place of the drawing. */
-  const beside = useSignal<'reading' | 'verdict' | 'why' | null>(null);
+  /** What stands in place of a step's drawing; it goes with the step. */
+  const aside = useSignal<{ readonly of: string; readonly what: Beside } | null>(null);
+  const beside = aside.value?.of === stepKey ? aside.value.what : null;
   const state = run.steps.find((s) => s.step.key === stepKey);
   const isHold = state?.step.hold ?? true;
 
   // Space, enter and a pedal work on the step that has just come up. A hold point takes one Tab more, which a pedal has not.
   useEffect(() => {
-    beside.value = null;
     (isHold ? acts : pass).current?.focus({ preventScroll: true });
   }, [stepKey]);
 
@@ -56,11 +58,11 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
 
   if (!state) return null;
   const { step, status } = state;
-  const show = (what: typeof beside.value) => () => {
-    beside.value = what;
+  const show = (what: Beside) => () => {
+    aside.value = { of: stepKey, what };
   };
 
-  if (beside.value === 'reading' && step.reading)
+  if (beside === 'reading' && step.reading)
     return (
       <main class="set-up" data-step={stepKey}>
         <SetUpHeader run={run} />
@@ -70,7 +72,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
             kind: step.reading,
             stepKey,
             onClose: (kept) => {
-              beside.value = kept && step.reading !== 'turns' ? 'verdict' : null;
+              show(kept && step.reading !== 'turns' ? 'verdict' : null)();
             },
           }}
         />
@@ -78,12 +80,12 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
     );
   return (
     <main class="set-up" data-step={stepKey}>
-      <div class="step" data-beside={beside.value}>
+      <div class="step" data-beside={beside}>
         <SetUpHeader run={run} />
         <Strip run={run} now={stepKey} onOpen={onAllSteps} />
-        {beside.value === 'why' ? (
+        {beside === 'why' ? (
           <Later key="why" load={() => import('./step-why.tsx')} props={{ step, onClose: show(null) }} />
-        ) : beside.value === 'verdict' ? (
+        ) : beside === 'verdict' ? (
           <Later
             key="verdict"
             load={() => import('./setting-verdict.tsx')}
