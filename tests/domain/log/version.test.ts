@@ -9,7 +9,17 @@ const version = fc.record({
   name: fc.constantFrom('ash', 'box', 'yew', null),
   savedAt: fc.integer(),
 });
-const stored = ({ rev, writer, name, savedAt }: { rev: number; writer: string; name: string | null; savedAt: number }) =>
+const stored = ({
+  rev,
+  writer,
+  name,
+  savedAt,
+}: {
+  rev: number;
+  writer: string;
+  name: string | null;
+  savedAt: number;
+}) =>
   ({
     logId: 'mine',
     kind: 'wood',
