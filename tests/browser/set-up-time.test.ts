@@ -1,8 +1,10 @@
-import type { CDPSession, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { foldRun } from '../../src/domain/setup/fold.ts';
 import { openPhone } from '../tools/browser.mjs';
 import { planBox, startSetUp } from './at-the-lathe.ts';
+import { openRawChromium } from './raw-chromium.ts';
 import { openRun, pass, plantRun, runIdOf, serveBuilt, storedEventsOf } from './set-up-in-store.ts';
 
 const DEAF = 370;
@@ -64,7 +66,7 @@ const HOUR = 3_600_000;
 
 test.each([
   ['an hour back', -HOUR],
-  ['over the end of summer time, which moves no epoch clock, and a correction of 90 s', 90_000],
+  ['a minute and a half on', 90_000],
 ])('the wall clock moved %s: bounds, never negative, never absurd, and marked as such', async (_what, by) => {
   await passStep('cone');
   await moveWallClock(by);
@@ -82,43 +84,92 @@ test.each([
   expect((await spent('square-banjo')).exact).toBe(true);
 });
 
-/** Raw: Playwright's own page stays visible, whatever is done to it. */
-const freeze = async (cdp: CDPSession) => {
-  await cdp.send('Page.setWebLifecycleState', { state: 'frozen' });
-};
-
-test('a page hidden and frozen by the system: no timer ran, and the time away is not counted as hurried or slow', async () => {
+test('summer time ends between two taps: the hands of the clock go back, the time of the step does not', async () => {
+  // 02:00 in London becomes 01:00 at 01:00 UTC on the last Sunday of October.
+  const change = Date.UTC(2026, 9, 25, 1);
+  await moveWallClock(change - 3_000 - (await page.evaluate(() => Date.now())));
+  const offset = () => page.evaluate(() => new Date().getTimezoneOffset());
+  expect(await offset()).toBe(-60);
   await passStep('cone');
-  await page.evaluate(() => {
-    const seen = { frozen: 0, ticks: 0 };
-    Object.assign(globalThis, { seen });
-    document.addEventListener('freeze', () => {
-      seen.frozen += 1;
-    });
-    setInterval(() => {
-      seen.ticks += 1;
-    }, 100);
-  });
-  const cdp = await phone.context.newCDPSession(page);
-  // Another tab to the front, as the system does when the phone is put away.
-  await freeze(cdp);
-  const read = async () =>
-    (
-      await cdp.send('Runtime.evaluate', {
-        expression: 'JSON.stringify({ ...seen, state: document.visibilityState })',
-      })
-    ).result.value as string;
-  const first = JSON.parse(await read());
-  await new Promise((resolve) => setTimeout(resolve, 1500));
-  const second = JSON.parse(await read());
-  expect(second.frozen).toBe(1);
-  expect(second.state).toBe('hidden');
-  expect(second.ticks).toBe(first.ticks);
-  await cdp.send('Page.setWebLifecycleState', { state: 'active' });
+  await page.waitForFunction((at) => Date.now() > at + 500, change);
+  expect(await offset()).toBe(0);
   await passStep('square-banjo');
   const cone = await spent('cone');
-  expect(cone.min).toBeGreaterThanOrEqual(0);
+  expect(cone.exact).toBe(true);
+  expect(cone.max).toBeGreaterThan(0);
   expect(cone.max).toBeLessThan(60_000);
+});
+
+/** The app's own store, read by the page itself. */
+const READ_EVENTS = `new Promise((resolve) => {
+  const open = indexedDB.open('lidwright');
+  open.onsuccess = () => {
+    const all = open.result.transaction('events').objectStore('events').getAll();
+    all.onsuccess = () => { open.result.close(); resolve(all.result); };
+  };
+})`;
+
+test('put away and frozen by the system: no timer ran, and the time away is neither hurried nor slow', async () => {
+  const chromium = await openRawChromium();
+  try {
+    const tab = await chromium.openTab(server.url);
+    const until = async (expression: string) => {
+      for (let i = 0; !(await tab.run<boolean>(`Boolean(${expression})`)); i += 1) {
+        if (i > 200) throw new Error(`never: ${expression}`);
+        await new Promise((resolve) => setTimeout(resolve, 100));
+      }
+    };
+    const press = async (name: string) => {
+      const found = `[...document.querySelectorAll('button')].find((b) => b.textContent.trim() === '${name}')`;
+      await until(found);
+      await tab.run(`${found}.click()`);
+    };
+    const type = async (label: string, text: string) => {
+      const input = `[...document.querySelectorAll('label')].find((l) => l.textContent.trim() === '${label}')?.control`;
+      await until(input);
+      await tab.run(
+        `{ const i = ${input}; i.value = '${text}'; i.dispatchEvent(new Event('input', { bubbles: true })); }`,
+      );
+    };
+    await press('New box');
+    await type('Opening', '2');
+    await type('Wood', 'Boxwood');
+    await press('Plan it');
+    await until(`document.querySelector('h1')?.textContent.startsWith('Box 1')`);
+    await tab.run(`location.hash = '#/bench/set-up-recess'`);
+    await press('Start the set-up');
+    await until(`document.querySelector('main[data-step="isolate"]')`);
+    await tab.run(`{
+      const seen = { frozen: 0, ticks: 0 };
+      globalThis.seen = seen;
+      document.addEventListener('freeze', () => { seen.frozen += 1; });
+      setInterval(() => { seen.ticks += 1; }, 100);
+    }`);
+    await until('seen.ticks > 2');
+    await chromium.openTab('about:blank');
+    await until(`document.visibilityState === 'hidden'`);
+    await tab.tell('Page.setWebLifecycleState', { state: 'frozen' });
+    await until('seen.frozen === 1');
+    const before = await tab.run<number>('seen.ticks');
+    await new Promise((resolve) => setTimeout(resolve, 3_000));
+    expect(await tab.run('document.visibilityState')).toBe('hidden');
+    expect(await tab.run('seen.ticks')).toBe(before);
+    await tab.tell('Page.setWebLifecycleState', { state: 'active' });
+    await tab.toFront();
+    await until(`document.visibilityState === 'visible'`);
+    await press('Pass');
+    await until(`document.querySelector('main[data-step="protect"]')`);
+    const events = await tab.run<SetUpEvent[]>(READ_EVENTS);
+    expect(events.map(({ kind }) => kind)).toEqual(['started', 'ticked']);
+    // The page knows how long it was out of sight.
+    expect((events[1]?.hid ?? 0) - (events[0]?.hid ?? 0)).toBeGreaterThanOrEqual(2_900);
+    const { min, max } = foldRun(events)?.total ?? { min: -1, max: -1 };
+    expect(min).toBeGreaterThan(0);
+    expect(max).toBeGreaterThanOrEqual(min);
+    expect(max).toBeLessThan(120_000);
+  } finally {
+    await chromium.close();
+  }
 });
 
 test('the wake lock is held, said, lost with the page out of sight and asked for again on return', async () => {
