@@ -1,10 +1,8 @@
 import type { Result } from '../domain/result.ts';
 import { newId } from '../platform/ids.ts';
-import { boxesCsv } from '../storage/backup/boxes-csv.ts';
 import type { BackupRefusal } from '../storage/backup/format.ts';
-import { makeBackup } from '../storage/backup/make-backup.ts';
-import { type Backup, readBackup } from '../storage/backup/read-backup.ts';
-import { type Summary, summarize, takeIn } from '../storage/backup/take-in.ts';
+import type { Backup } from '../storage/backup/read-backup.ts';
+import type { Summary } from '../storage/backup/take-in.ts';
 import { getDevice, putDevice } from '../storage/device.ts';
 import { DEVICE_KEYS } from '../storage/names.ts';
 import { listRecords } from '../storage/records.ts';
@@ -20,12 +18,14 @@ const stampOf = (now: Date): string => now.toISOString().slice(0, 16).replace(/[
 /** Everything but the demo, as a file; made first and shared by a second tap, since sharing needs a fresh one. */
 export const backupFile = async (): Promise<File | undefined> => {
   const now = new Date();
+  const { makeBackup } = await import('../storage/backup/make-backup.ts');
   const blob = await attempt(() => makeBackup(now.getTime(), [DEMO_LOG]));
   return blob && new File([blob], `lidwright-${stampOf(now)}.zip`, { type: 'application/zip' });
 };
 
 /** The boxes of the log on screen as a table. */
 export const boxesTable = async (): Promise<File | undefined> => {
+  const { boxesCsv } = await import('../storage/backup/boxes-csv.ts');
   const boxes = await attempt(() => listRecords(logId.value, 'box'));
   return (
     boxes && new File([boxesCsv(boxes)], `lidwright-boxes-${stampOf(new Date())}.csv`, { type: 'text/csv' })
@@ -45,6 +45,8 @@ export interface Offered {
 /** Reads a file and says what taking it in would do; nothing is changed. */
 export const lookInto = async (file: File): Promise<Result<Offered, BackupRefusal> | undefined> =>
   attempt(async () => {
+    const { readBackup } = await import('../storage/backup/read-backup.ts');
+    const { summarize } = await import('../storage/backup/take-in.ts');
     const backup = await readBackup(file);
     if (!backup.ok) return backup;
     const summary = await summarize(backup.value);
@@ -55,7 +57,10 @@ export const lookInto = async (file: File): Promise<Result<Offered, BackupRefusa
 export const takeBackupIn = async ({
   backup,
 }: Offered): Promise<Result<Summary, BackupRefusal> | undefined> => {
-  const taken = await attempt(() => takeIn(backup, Date.now(), newId()));
+  const taken = await attempt(async () => {
+    const { takeIn } = await import('../storage/backup/take-in.ts');
+    return takeIn(backup, Date.now(), newId());
+  });
   if (taken?.ok) {
     await openSession();
     for (const topic of TOPICS) announce(topic);

@@ -173,7 +173,9 @@ describe('laws of the model', () => {
         const again = firth(other);
         if (!again) throw new Error('no fit in another unit');
         expect(again.beta[1]).toBeCloseTo(fit.beta[1] ?? 0, 5);
-        expect(profileTest(other, again, 1)?.p).toBeCloseTo(before?.p ?? -1, 5);
+        // Where a handful of rows leave the likelihood flat, the test may be without an answer in one unit only.
+        const after = profileTest(other, again, 1);
+        if (before && after) expect(after.p).toBeCloseTo(before.p, 5);
         // An end out where the likelihood is flat may be reached in one unit only; it is then "no limit".
         const end = profileInterval(other, again, 1).low;
         if (low && end && Math.abs(low.value) < 8) expect(end.value).toBeCloseTo(low.value, 3);

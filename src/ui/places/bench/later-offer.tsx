@@ -3,9 +3,9 @@ import { boxToLookBackOn } from '../../../app/after-fit.ts';
 import { boxById } from '../../../app/boxes.ts';
 import { logId } from '../../../app/session.ts';
 import { useLive } from '../../parts/use-live.ts';
+import { ageWords } from '../../text/age-words.ts';
 import { benchWords } from '../../text/bench-words.ts';
 import { laterWords as words } from '../../text/close-words.ts';
-import { ageWords } from '../../text/day-words.ts';
 import { LaterCheck } from './later-check.tsx';
 
 /** On the empty bench: the newest box that has lain for weeks and was not looked at since. Shows nothing when there is none. */

@@ -3,7 +3,7 @@ import { offline } from '../../../app/updates.ts';
 import { keeping, space } from '../../../platform/persist.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { hrefTo } from '../../shell/route.ts';
-import { ageWords } from '../../text/day-words.ts';
+import { ageWords } from '../../text/age-words.ts';
 import { shopWords } from '../../text/shop-words.ts';
 import { DemoCorner } from './demo-corner.tsx';
 import { Export } from './export.tsx';
