@@ -30,7 +30,7 @@ export const StepTime = ({ run, stepKey }: { run: RunState; stepKey: string }) =
   return (
     <span class="time">
       <b>{clockWords(spent + running)}</b>
-      {usual && ` / ${clockWords(usual.median)}`}
+      {usual && <span class="usual">{` / ${clockWords(usual.median)}`}</span>}
     </span>
   );
 };

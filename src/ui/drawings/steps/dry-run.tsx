@@ -39,7 +39,6 @@ export default ({ labelled }: StepDrawingProps) => (
       <Turn at={[218, 24]} r={10} from={-80} to={220} />
       <Turn at={[252, 24]} r={10} from={-80} to={220} />
       <Turn at={[286, 24]} r={10} from={-80} to={220} />
-      <Turn at={[320, 24]} r={10} from={-80} to={70} />
     </Look>
   </Sheet>
 );
