@@ -161,7 +161,7 @@ export default defineConfig({
       },
     },
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [leanWoodTables()] },
   test: {
     environment: 'node',
     include: ['tests/**/*.test.{ts,tsx}'],

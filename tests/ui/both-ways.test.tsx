@@ -8,7 +8,7 @@ import { beginBothWays } from '../../src/app/both-ways-trial.ts';
 import { openSession } from '../../src/app/session.ts';
 import type { JointTable } from '../../src/domain/findings/joint-row.ts';
 import { forget } from '../../src/storage/connection.ts';
-import { BothWays } from '../../src/ui/places/findings/both-ways.tsx';
+import BothWays from '../../src/ui/places/findings/both-ways.tsx';
 
 const TABLE: JointTable = {
   rows: [],

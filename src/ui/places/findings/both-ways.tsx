@@ -12,7 +12,7 @@ import { bothWaysWords as words } from '../../text/both-ways-words.ts';
 import { useStepNames } from './use-step-names.ts';
 
 /** The trial under way, or the way to begin one. */
-export const BothWays = ({ table }: { table: JointTable }) => {
+const BothWays = ({ table }: { table: JointTable }) => {
   const trials = useLive(allBothWays, ['both-ways', 'log'], logId.value).value;
   const open = trials?.find(({ plan }) => !plan.givenUp);
   return (
@@ -74,3 +74,5 @@ const Begin = ({ table }: { table: JointTable }) => {
     </form>
   );
 };
+
+export default BothWays;

@@ -3,9 +3,9 @@ import { useEffect } from 'preact/hooks';
 import { changes } from '../../../app/changes.ts';
 import { cancelFindings, findings, findingsFailed, progress, reckonFindings } from '../../../app/findings.ts';
 import { logId } from '../../../app/session.ts';
+import { Later } from '../../shell/later.tsx';
 import { findingsWords as words } from '../../text/findings-words.ts';
 import { AllowanceList } from './allowance-list.tsx';
-import { BothWays } from './both-ways.tsx';
 import { LastBoxes } from './last-boxes.tsx';
 import { Lead } from './lead.tsx';
 import { LeftOut } from './left-out.tsx';
@@ -46,7 +46,7 @@ const Findings = () => {
           <AllowanceList found={found.allowances} />
           <WoodList woods={found.woods} />
           <TimeList times={found.times} />
-          <BothWays table={found.table} />
+          <Later key="both-ways" load={() => import('./both-ways.tsx')} props={{ table: found.table }} />
           <LeftOut table={found.table} />
           <RowsOut table={found.table} />
         </>
