@@ -132,17 +132,18 @@ describe('borrowed links', () => {
   it('a step often missed with the one that matters stays possible, and names it', () => {
     const random = seededRandom(1);
     const kinds = [
-      ...Array.from({ length: 20 }, (_, i) => ({ gap: 'skipped', board: 'skipped', fails: i < 14 })),
-      ...Array.from({ length: 8 }, (_, i) => ({ gap: 'skipped', board: 'done', fails: i < 5 })),
-      ...Array.from({ length: 8 }, (_, i) => ({ gap: 'done', board: 'skipped', fails: i < 1 })),
-      ...Array.from({ length: 84 }, (_, i) => ({ gap: 'done', board: 'done', fails: i < 7 })),
+      ...Array.from({ length: 20 }, (_, i) => ({ gap: 'skipped' as const, board: 'skipped' as const, fails: i < 14 })),
+      ...Array.from({ length: 8 }, (_, i) => ({ gap: 'skipped' as const, board: 'done' as const, fails: i < 5 })),
+      ...Array.from({ length: 8 }, (_, i) => ({ gap: 'done' as const, board: 'skipped' as const, fails: i < 1 })),
+      ...Array.from({ length: 84 }, (_, i) => ({ gap: 'done' as const, board: 'done' as const, fails: i < 7 })),
     ] as const;
     const rows = kinds
       .map((kind) => ({ kind, at: random.unit() }))
       .sort((a, b) => a.at - b.at)
       .map(({ kind: { gap, board, fails } }, i) => {
         // Other steps skipped now and then, so that their number is no stand-in for this one.
-        const others = { cone: i % 3 ? 'done' : 'skipped', square: i % 2 ? 'done' : 'skipped' } as const;
+        const skippedIf = (isSkipped: boolean) => (isSkipped ? ('skipped' as const) : ('done' as const));
+        const others = { cone: skippedIf(i % 3 === 0), square: skippedIf(i % 2 === 0) };
         return rowOf(
           i + 1,
           { gap, board, ...others },
