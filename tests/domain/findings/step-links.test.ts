@@ -132,10 +132,26 @@ describe('borrowed links', () => {
   it('a step often missed with the one that matters stays possible, and names it', () => {
     const random = seededRandom(1);
     const kinds = [
-      ...Array.from({ length: 20 }, (_, i) => ({ gap: 'skipped' as const, board: 'skipped' as const, fails: i < 14 })),
-      ...Array.from({ length: 8 }, (_, i) => ({ gap: 'skipped' as const, board: 'done' as const, fails: i < 5 })),
-      ...Array.from({ length: 8 }, (_, i) => ({ gap: 'done' as const, board: 'skipped' as const, fails: i < 1 })),
-      ...Array.from({ length: 84 }, (_, i) => ({ gap: 'done' as const, board: 'done' as const, fails: i < 7 })),
+      ...Array.from({ length: 20 }, (_, i) => ({
+        gap: 'skipped' as const,
+        board: 'skipped' as const,
+        fails: i < 14,
+      })),
+      ...Array.from({ length: 8 }, (_, i) => ({
+        gap: 'skipped' as const,
+        board: 'done' as const,
+        fails: i < 5,
+      })),
+      ...Array.from({ length: 8 }, (_, i) => ({
+        gap: 'done' as const,
+        board: 'skipped' as const,
+        fails: i < 1,
+      })),
+      ...Array.from({ length: 84 }, (_, i) => ({
+        gap: 'done' as const,
+        board: 'done' as const,
+        fails: i < 7,
+      })),
     ] as const;
     const rows = kinds
       .map((kind) => ({ kind, at: random.unit() }))
