@@ -131,6 +131,7 @@ describe('words', () => {
 describe('borrowed links', () => {
   it('a step often missed with the one that matters stays possible, and names it', () => {
     const random = seededRandom(1);
+    const kind = (gap: StepOutcome, board: StepOutcome, fails: boolean) => ({ gap, board, fails });
     const kinds = [
       ...Array.from({ length: 20 }, (_, i) => ({
         gap: 'skipped' as const,
@@ -152,7 +153,7 @@ describe('borrowed links', () => {
         board: 'done' as const,
         fails: i < 7,
       })),
-    ] as const;
+    ];
     const rows = kinds
       .map((kind) => ({ kind, at: random.unit() }))
       .sort((a, b) => a.at - b.at)
