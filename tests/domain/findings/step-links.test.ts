@@ -133,31 +133,15 @@ describe('borrowed links', () => {
     const random = seededRandom(1);
     const kind = (gap: StepOutcome, board: StepOutcome, fails: boolean) => ({ gap, board, fails });
     const kinds = [
-      ...Array.from({ length: 20 }, (_, i) => ({
-        gap: 'skipped' as const,
-        board: 'skipped' as const,
-        fails: i < 14,
-      })),
-      ...Array.from({ length: 8 }, (_, i) => ({
-        gap: 'skipped' as const,
-        board: 'done' as const,
-        fails: i < 5,
-      })),
-      ...Array.from({ length: 8 }, (_, i) => ({
-        gap: 'done' as const,
-        board: 'skipped' as const,
-        fails: i < 1,
-      })),
-      ...Array.from({ length: 84 }, (_, i) => ({
-        gap: 'done' as const,
-        board: 'done' as const,
-        fails: i < 7,
-      })),
+      ...Array.from({ length: 20 }, (_, i) => kind('skipped', 'skipped', i < 14)),
+      ...Array.from({ length: 8 }, (_, i) => kind('skipped', 'done', i < 5)),
+      ...Array.from({ length: 8 }, (_, i) => kind('done', 'skipped', i < 1)),
+      ...Array.from({ length: 84 }, (_, i) => kind('done', 'done', i < 7)),
     ];
     const rows = kinds
-      .map((kind) => ({ kind, at: random.unit() }))
+      .map((made) => ({ made, at: random.unit() }))
       .sort((a, b) => a.at - b.at)
-      .map(({ kind: { gap, board, fails } }, i) => {
+      .map(({ made: { gap, board, fails } }, i) => {
         // Other steps skipped now and then, so that their number is no stand-in for this one.
         const skippedIf = (isSkipped: boolean) => (isSkipped ? ('skipped' as const) : ('done' as const));
         const others = { cone: skippedIf(i % 3 === 0), square: skippedIf(i % 2 === 0) };
