@@ -129,6 +129,25 @@ describe('words', () => {
 });
 
 describe('borrowed links', () => {
+  it('soft wood that fails and is skipped oftener lends its faults to the plain figures, not to the model', () => {
+    const random = seededRandom(3);
+    const rows = Array.from({ length: 300 }, (_, i) => {
+      const hardness = random.pick([2000, 2800, 4000, 6000, 9000]);
+      const soft = hardness < 4000;
+      const gap = random.chance(soft ? 0.6 : 0.15) ? 'skipped' : 'done';
+      const fails = random.chance(soft ? 0.6 : 0.1);
+      return rowOf(
+        i + 1,
+        { gap, board: 'done' },
+        { hardness, ...(fails ? { firstTry: 'failed', symptoms: ['will-not-start'] } : {}) },
+      );
+    });
+    const link = firstLink(rows);
+    expect(link.exact.midP).toBeLessThan(0.001);
+    expect(link.model?.covariates).toContain('hardness');
+    expect(link.model?.difference.value ?? 1).toBeLessThan((link.difference?.value ?? 0) / 2);
+  });
+
   it('a step often missed with the one that matters stays possible, and names it', () => {
     const random = seededRandom(1);
     const kind = (gap: StepOutcome, board: StepOutcome, fails: boolean) => ({ gap, board, fails });
