@@ -159,10 +159,10 @@ test('without a voice the list of steps says so; with one each step is spoken as
     });
   });
   await openRun(page, server.url, runId);
-  await page.waitForFunction('said.length === 1');
+  await expect.poll(() => page.evaluate('globalThis.said.length'), { timeout: 10_000 }).toBe(1);
   await page.getByRole('button', { name: 'Pass', exact: true }).click();
-  await page.waitForFunction('said.length === 2');
-  expect(await page.evaluate('said')).toEqual([
+  await expect.poll(() => page.evaluate('globalThis.said.length'), { timeout: 10_000 }).toBe(2);
+  expect(await page.evaluate('globalThis.said')).toEqual([
     'Board flat to the faceplate, edge down on the bed.',
     'Crank handle off. Nip the cone: jig flat to the board.',
   ]);
