@@ -6,10 +6,11 @@ export interface Asked {
   readonly cancel: () => void;
 }
 
-/** Asks the findings worker; it lives as long as the question. Rejects with the reason when the store failed. */
+/** Asks the findings worker; it lives as long as the question. Rejects with the reason when the store failed, or when no worker could be started. */
 export const askForFindings = (question: FindingsQuestion, onProgress: (share: number) => void): Asked => {
-  const worker = new Worker(new URL('../workers/findings.ts', import.meta.url), { type: 'module' });
+  let worker: Worker | undefined;
   const answer = new Promise<Findings>((resolve, reject) => {
+    worker = new Worker(new URL('../workers/findings.ts', import.meta.url), { type: 'module' });
     worker.addEventListener('message', ({ data }: MessageEvent<FindingsAnswer>) => {
       if (data.kind === 'progress') onProgress(data.share);
       else if (data.kind === 'found') resolve(data.findings);
@@ -17,6 +18,6 @@ export const askForFindings = (question: FindingsQuestion, onProgress: (share: n
     });
     worker.addEventListener('error', () => reject(new Error('no worker')));
     worker.postMessage(question);
-  }).finally(() => worker.terminate());
-  return { answer, cancel: () => worker.terminate() };
+  }).finally(() => worker?.terminate());
+  return { answer, cancel: () => worker?.terminate() };
 };

@@ -30,7 +30,7 @@ const JUDGES = [
     of: /^(advice|remedies|trial-evidence|fit-target|cause-weights)/,
     tests: [`${IN}/advice.test.ts`],
   },
-  { by: 'plan', of: /^plan/, tests: [`${IN}/{plan,refusals,conflicts,other-angles}.test.ts`] },
+  { by: 'plan', of: /^plan/, tests: [`${IN}/{plan,plan-clearance,refusals,conflicts,other-angles}.test.ts`] },
   {
     by: 'geometry',
     of: /./,

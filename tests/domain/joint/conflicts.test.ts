@@ -200,6 +200,17 @@ describe('the same of a whole plan', () => {
     expect(gotten(planJoint({ ...input, outside: mm(least) })).wall.wall).toBeCloseTo(wall.least, 9);
   });
 
+  test('fewer than three threads, counted in turns', () => {
+    expect(refusalOf(planJoint({ ...input, threads: 2 }))).toEqual({
+      problem: 'out-of-range',
+      field: 'threads',
+      given: 2,
+      min: 3,
+      max: 20,
+      quantity: 'turns',
+    });
+  });
+
   test('a pitch so coarse that no core is left', () => {
     const small = {
       ...input,

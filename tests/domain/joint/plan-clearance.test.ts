@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { planClearance, shiftsOf } from '../../../src/domain/joint/plan-clearance.ts';
+import type { PlanInput } from '../../../src/domain/joint/plan-input.ts';
+import { tenonFromDepth } from '../../../src/domain/joint/sizes.ts';
+import { mm, moisture, rad } from '../../../src/domain/units/brands.ts';
+import { gotten, refusalOf } from './results.ts';
+
+const P = 2.54;
+const wood = (tangential: number) => ({ strain: { radial: 0, tangential }, grain: 'end' }) as const;
+const input: PlanInput = {
+  recess: mm(40),
+  pitch: mm(P),
+  woodOfRecess: wood(0.002),
+  woodOfTenon: wood(0.002),
+  moistureSwing: moisture(3),
+  cutter: { radius: mm(15), tipFlat: mm(0.2), aheadOfTooth: mm(1.9), neckRadius: null },
+  aim: { by: 'fit', clearance: null },
+  recessIn: 'lid',
+  threads: 3,
+  kerf: mm(1.6),
+  film: mm(0),
+  outside: null,
+  turnedDepth: null,
+  passes: 'two-thirds',
+  dial: null,
+  slide: null,
+};
+const none = { recess: mm(0), tenon: mm(0) };
+
+describe('helix widening of a plan', () => {
+  test.each([60, 55])('at %i degrees: reckoned half way up the engaged flank, on both pieces', (angle) => {
+    const includedAngle = rad((angle * Math.PI) / 180);
+    const t = Math.tan(includedAngle / 2);
+    const form = { pitch: mm(P), tipFlat: mm(0.2), includedAngle };
+    const sizes = gotten(tenonFromDepth(form, { recess: mm(40), clearance: mm(0.3) }, mm(1.6)));
+    const middle = sizes.engagedHeight / 2;
+    const cutter = 15 - 1.6 + middle;
+    const shift = (radius: number, sign: 1 | -1) =>
+      (P / (2 * Math.PI * radius)) ** 2 / (2 * t * (1 / cutter + sign / radius));
+    const shifts = gotten(shiftsOf(angle === 60 ? input : { ...input, includedAngle }, sizes));
+    expect(shifts.recess).toBeCloseTo(shift(20 + middle, -1), 12);
+    expect(shifts.tenon).toBeCloseTo(shift(sizes.tenon / 2 - middle, 1), 12);
+    const big = { ...input, cutter: { ...input.cutter, radius: mm(40) } };
+    expect(refusalOf(shiftsOf(big, sizes))).toMatchObject({ field: 'cutterRadius', other: 'workRadius' });
+  });
+});
+
+describe('clearance of a plan', () => {
+  test('what is wanted is taken as it is', () => {
+    const wanted = { ...input, aim: { by: 'fit', clearance: mm(0.27) } } as const;
+    expect(gotten(planClearance(wanted, none))).toMatchObject({ clearance: 0.27, from: 'wanted' });
+  });
+
+  test('the usual one, more where the season asks for it, and never more than twice the most usual', () => {
+    const at = (tangential: number) =>
+      gotten(
+        planClearance({ ...input, woodOfRecess: wood(tangential), woodOfTenon: wood(tangential) }, none),
+      );
+    // 40 mm x strain x 3 points and 0.1 mm to run.
+    expect(at(0.001)).toMatchObject({ from: 'usual', clearance: expect.closeTo(0.35, 9) });
+    expect(at(0.003)).toMatchObject({ from: 'season', clearance: expect.closeTo(0.46, 9) });
+    expect(at(0.01)).toMatchObject({ from: 'season', clearance: expect.closeTo(0.8, 9) });
+  });
+
+  test('a film counts by the angle of the flanks, and the helix gives some back', () => {
+    const includedAngle = rad((55 * Math.PI) / 180);
+    const { budget } = gotten(
+      planClearance({ ...input, film: mm(0.02), includedAngle }, { recess: mm(0.01), tenon: mm(0.02) }),
+    );
+    expect(budget.film).toBeCloseTo(0.08 / Math.sin(includedAngle / 2), 12);
+    expect(budget.helix).toBeCloseTo(0.06 / Math.tan(includedAngle / 2), 12);
+    expect(refusalOf(planClearance({ ...input, film: mm(2) }, none))).toMatchObject({ field: 'film' });
+  });
+});
