@@ -21,7 +21,7 @@ const wordsOutside = () =>
 const cut = [];
 
 const server = await createServer({
-  server: { port: 5311, strictPort: true, hmr: false },
+  server: { port: 5391, strictPort: true, hmr: false },
   cacheDir: `${folder}/.vite`,
   optimizeDeps: { entries: ['tests/tools/drawings-sheet/index.html'] },
   logLevel: 'warn',
@@ -42,7 +42,7 @@ try {
     if (look === 'forced') await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark' });
     page.on('pageerror', (error) => console.error(error));
     const query = new URLSearchParams({ look, labels, what, scale: String(scale), ...(only && { only }) });
-    await page.goto(`http://localhost:5311/tests/tools/drawings-sheet/index.html?${query}`);
+    await page.goto(`http://localhost:5391/tests/tools/drawings-sheet/index.html?${query}`);
     await page.locator('body[data-ready]').waitFor();
     cut.push(...(await page.evaluate(wordsOutside)).map((word) => `${look}: ${word}`));
     const name = `${what}-${look}-${scale === 1 ? 'full' : 'third'}-${labels === 'yes' ? 'labelled' : 'bare'}.png`;
