@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { allBoxes } from '../../../app/boxes.ts';
 import { DEMO_LOG, logId } from '../../../app/session.ts';
 import { startLikeLast } from '../../../app/start-box.ts';
+import { LidOff } from '../../drawings/lid-off.tsx';
 import { useLive } from '../../parts/use-live.ts';
 import { Later } from '../../shell/later.tsx';
 import { go, goInstead } from '../../shell/route.ts';
@@ -29,6 +30,7 @@ export const EmptyBench = () => {
   return (
     <main class="page bench">
       <h1>{words.nothingOnTheLathe}</h1>
+      <LidOff />
       {last && <Later load={() => import('./later-offer.tsx')} props={{}} />}
       {last && (
         <>

@@ -8,6 +8,7 @@ import { Photos } from '../../parts/photos.tsx';
 import { useLive } from '../../parts/use-live.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
+import { benchWords } from '../../text/bench-words.ts';
 import { standingWord, boxesWords as words } from '../../text/boxes-words.ts';
 import { dayWords, momentWords } from '../../text/day-words.ts';
 import { partName } from '../../text/set-up-words.ts';
@@ -39,7 +40,7 @@ export const BoxStory = ({ id }: { id: string }) => {
   return (
     <main class="page boxes">
       <a href={hrefTo('boxes')}>{words.back}</a>
-      <h1>{words.name(box.number, box.name)}</h1>
+      <h1>{benchWords.boxTitle(box.number, box.name)}</h1>
       <p class="soft">
         {woodsOf(box).map(nameOf).join(' / ')} · {standingWord[standing(box)]} · {dayWords(box.startedOn)}
       </p>
