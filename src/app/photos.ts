@@ -27,6 +27,19 @@ export const keepPhoto = async (boxId: string, of: PhotoRef['of'], file: Blob): 
   return 'kept';
 };
 
+/** Takes a photo off a box; the box with it stays among the replaced versions. Durable when it resolves to true. */
+export const removePhoto = (boxId: string, id: string): Promise<boolean> =>
+  changeBox(boxId, (box) => ({ ...box, photos: box.photos.filter((photo) => photo.id !== id) }), {
+    keepReplaced: true,
+  });
+
+/** Puts a photo just removed back among the others, which stand in order of time. Durable when it resolves to true. */
+export const putPhotoBack = (boxId: string, photo: PhotoRef): Promise<boolean> =>
+  changeBox(boxId, (box) => ({
+    ...box,
+    photos: [...box.photos.filter(({ id }) => id !== photo.id), photo].sort((a, b) => a.at - b.at),
+  }));
+
 /** The picture itself, or nothing when its bytes are not on this device. */
 export const pictureOf = async (id: string, size: 'thumbnail' | 'full'): Promise<Blob | null> => {
   const found = await (size === 'full' ? getPhoto(logId.value, id) : getThumbnail(logId.value, id));

@@ -11,9 +11,11 @@ export const replacedVersions = async (): Promise<Superseded[]> =>
     .filter((version) => version.body !== null)
     .sort((a, b) => b.supersededAt - a.supersededAt);
 
-/** Brings one back as the newest version; what it replaces stays in the history of its own. Durable when it resolves to true. */
+/** Brings one back as the newest version; what it replaces goes among the replaced ones. Durable when it resolves to true. */
 export const bringBack = async ({ logId: log, kind, id, body }: Stored): Promise<boolean> => {
-  const saved = await attempt(() => changeRecord(log, kind, id, author(), () => body));
+  const saved = await attempt(() =>
+    changeRecord(log, kind, id, author(), () => body, { keepReplaced: true }),
+  );
   if (saved) announce(kind);
   return saved !== undefined;
 };

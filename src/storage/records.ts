@@ -29,12 +29,15 @@ export interface Author {
 
 /** What must land with a record or not at all: a photo it refers to, the first event of a set-up it lists. */
 export interface Together {
+  /** The version before goes among the superseded ones, and can be brought back from there. */
+  readonly keepReplaced?: boolean;
   readonly photo?: { readonly full: PhotoBytes; readonly thumbnail: Thumbnail };
   readonly event?: SetUpEvent;
 }
 
 const PHOTO_STORES = ['photos', 'thumbnails'] as const;
 const EVENT_STORES = ['events'] as const;
+const SUPERSEDED_STORES = ['superseded'] as const;
 
 /**
  * Changes one record: `change` gets the newest body (null when there is none or it was deleted) and gives the next, or null
@@ -50,7 +53,12 @@ export const changeRecord = <K extends Kind>(
   together: Together = {},
 ): Promise<Stored<K>> =>
   write(
-    ['records', ...(together.photo ? PHOTO_STORES : []), ...(together.event ? EVENT_STORES : [])],
+    [
+      'records',
+      ...(together.keepReplaced ? SUPERSEDED_STORES : []),
+      ...(together.photo ? PHOTO_STORES : []),
+      ...(together.event ? EVENT_STORES : []),
+    ],
     async (tx) => {
       const store = tx.objectStore('records');
       const current = (await store.get([logId, kind, id])) as Stored<K> | undefined;
@@ -64,6 +72,8 @@ export const changeRecord = <K extends Kind>(
         body: change(current?.body ?? null),
       };
       await store.put(next);
+      if (together.keepReplaced && current)
+        await tx.objectStore('superseded').put({ ...current, supersededAt: author.now });
       if (together.event) await tx.objectStore('events').add(together.event);
       if (together.photo) {
         await tx.objectStore('photos').put(together.photo.full);
@@ -98,11 +108,29 @@ export const SUPERSEDED_KEPT_MS = 30 * 24 * 60 * 60 * 1000;
 export const listSuperseded = (logId: string) =>
   read(['superseded'], (tx) => tx.objectStore('superseded').getAll(wholeLog(logId)));
 
-/** Drops superseded versions older than 30 days. */
+/** The photos that a version of a record shows. */
+export const photosShown = ({ body }: Stored): readonly string[] =>
+  body && 'photos' in body ? body.photos.map(({ id }) => id) : [];
+
+/** Drops superseded versions older than 30 days, and the photos that only they showed. */
 export const sweepSuperseded = (now: number): Promise<void> =>
-  write(['superseded'], async (tx) => {
-    for await (const cursor of tx.objectStore('superseded'))
-      if (cursor.value.supersededAt < now - SUPERSEDED_KEPT_MS) await cursor.delete();
+  write(['records', 'superseded', ...PHOTO_STORES], async (tx) => {
+    const store = tx.objectStore('superseded');
+    const dropped: Stored[] = [];
+    for await (const cursor of store)
+      if (cursor.value.supersededAt < now - SUPERSEDED_KEPT_MS) {
+        dropped.push(cursor.value);
+        await cursor.delete();
+      }
+    for (const version of dropped) {
+      const { logId, kind, id } = version;
+      const current = await tx.objectStore('records').get([logId, kind, id]);
+      const others = await store.getAll(IDBKeyRange.bound([logId, kind, id], [logId, kind, id, []]));
+      const shown = new Set([...(current ? [current] : []), ...others].flatMap(photosShown));
+      for (const photo of photosShown(version))
+        if (!shown.has(photo))
+          await Promise.all(PHOTO_STORES.map((name) => tx.objectStore(name).delete([logId, photo])));
+    }
   });
 
 /** Key range of one log in any store whose key begins with logId. */

@@ -119,6 +119,46 @@ describe('a foreign version', () => {
     await sweepSuperseded(1_001 + SUPERSEDED_KEPT_MS);
     expect(await listSuperseded('mine')).toHaveLength(0);
   });
+
+  test('a change that keeps what it replaces puts the version before among them', async () => {
+    await changeRecord('mine', 'box', 'box-1', author, () => sampleBox({ name: 'Needle case' }), {
+      keepReplaced: true,
+    });
+    expect(await listSuperseded('mine')).toEqual([]);
+    await changeRecord('mine', 'box', 'box-1', author, () => sampleBox({ name: 'Spice jar' }), {
+      keepReplaced: true,
+    });
+    expect(await listSuperseded('mine')).toMatchObject([
+      { id: 'box-1', rev: 1, supersededAt: author.now, body: { name: 'Needle case' } },
+    ]);
+  });
+
+  test('photos go with the last version that showed them, no sooner', async () => {
+    const shows = (...ids: string[]) =>
+      sampleBox({ photos: ids.map((id, at) => ({ id, at, of: 'box' as const })) });
+    const change = (now: number, ...ids: string[]) =>
+      changeRecord('mine', 'box', 'box-1', { writer: 'phone-a', now }, () => shows(...ids), {
+        keepReplaced: true,
+      });
+    for (const id of ['kept', 'gone-first', 'gone-last']) {
+      const { full, thumbnail } = await samplePhoto(id, 3);
+      await write(['photos', 'thumbnails'], async (tx) => {
+        await tx.objectStore('photos').put(full);
+        await tx.objectStore('thumbnails').put(thumbnail);
+      });
+    }
+    const left = async () => (await everything()).photos?.map((entry) => (entry as { key: string[] }).key[1]);
+    await change(1, 'kept', 'gone-first', 'gone-last');
+    await change(2, 'kept', 'gone-last');
+    await change(1_000, 'kept');
+    await sweepSuperseded(2 + SUPERSEDED_KEPT_MS);
+    expect(await left()).toEqual(['gone-first', 'gone-last', 'kept']);
+    await sweepSuperseded(3 + SUPERSEDED_KEPT_MS);
+    expect(await left()).toEqual(['gone-last', 'kept']);
+    await sweepSuperseded(1_001 + SUPERSEDED_KEPT_MS);
+    expect(await left()).toEqual(['kept']);
+    expect((await everything()).thumbnails).toHaveLength(1);
+  });
 });
 
 describe('logs side by side', () => {

@@ -2,6 +2,7 @@
 import 'fake-indexeddb/auto';
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { replacedVersions } from '../../src/app/superseded.ts';
 import { shrinkPhoto } from '../../src/platform/photo.ts';
 import { getPhoto, getThumbnail } from '../../src/storage/photos.ts';
 import { Photos } from '../../src/ui/parts/photos.tsx';
@@ -79,6 +80,28 @@ describe('photos', () => {
     expect(await screen.findByRole('dialog')).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Close' }));
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
+  });
+
+  it('one removed comes back to its place; its bytes stay, and the box that showed it can be brought back', async () => {
+    vi.mocked(shrinkPhoto).mockResolvedValue(shrunk());
+    await show(id, BoxPhotos);
+    await pick('Take a photo');
+    await screen.findByRole('img', { name: 'Photo 1 of 1, of the box' });
+    await pick('Take a photo');
+    await screen.findByRole('img', { name: 'Photo 2 of 2, of the box' });
+    const before = (await boxOf(id)).photos;
+
+    fireEvent.click(screen.getByRole('button', { name: 'Look at it: Photo 1 of 2, of the box' }));
+    fireEvent.click(await screen.findByRole('button', { name: 'Remove this photo' }));
+    await screen.findByText('Photo removed.');
+    expect((await boxOf(id)).photos).toEqual(before.slice(1));
+    expect(await getPhoto('mine', before[0]?.id ?? '')).toBeTruthy();
+    expect((await replacedVersions()).map(({ body }) => body)).toMatchObject([{ photos: before }]);
+
+    fireEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
+    await screen.findByRole('img', { name: 'Photo 2 of 2, of the box' });
+    expect((await boxOf(id)).photos).toEqual(before);
+    expect(screen.queryByText('Photo removed.')).toBeNull();
   });
 
   it('a file that is no picture is refused in words and changes nothing', async () => {

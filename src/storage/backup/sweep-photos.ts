@@ -1,4 +1,5 @@
 import type { Stored } from '../../domain/log/records.ts';
+import { photosShown } from '../records.ts';
 import { write } from '../write.ts';
 
 /** Removes photos that no box shows, in no version: what an import that did not come to its end has left. */
@@ -9,9 +10,7 @@ export const sweepOrphanPhotos = (): Promise<number> =>
       ...(await tx.objectStore('superseded').getAll()),
     ];
     const shown = new Set(
-      versions.flatMap(({ logId, kind, body }) =>
-        kind === 'box' && body && 'photos' in body ? body.photos.map(({ id }) => key(logId, id)) : [],
-      ),
+      versions.flatMap((version) => photosShown(version).map((id) => key(version.logId, id))),
     );
     const orphans = (await tx.objectStore('photos').getAllKeys()).filter(
       ([logId, id]) => !shown.has(key(logId, id)),

@@ -1,7 +1,7 @@
 import './photos.css';
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { keepPhoto, pictureOf } from '../../app/photos.ts';
+import { keepPhoto, pictureOf, putPhotoBack, removePhoto } from '../../app/photos.ts';
 import type { PhotoRef } from '../../domain/log/records.ts';
 import { photoProblem, photoWords as words } from '../text/photo-words.ts';
 import { PhotoView } from './photo-view.tsx';
@@ -18,6 +18,7 @@ export const Photos = ({ boxId, photos, of }: Props) => {
   const problem = useSignal<string | null>(null);
   const busy = useSignal(false);
   const open = useSignal<PhotoRef | null>(null);
+  const removed = useSignal<PhotoRef | null>(null);
 
   const take = async (input: HTMLInputElement, what: PhotoRef['of']) => {
     const file = input.files?.[0];
@@ -29,6 +30,13 @@ export const Photos = ({ boxId, photos, of }: Props) => {
     busy.value = false;
     // The same file may be picked again.
     input.value = '';
+  };
+  const remove = async (photo: PhotoRef) => {
+    open.value = null;
+    if (await removePhoto(boxId, photo.id)) removed.value = photo;
+  };
+  const putBack = async () => {
+    if (removed.value && (await putPhotoBack(boxId, removed.value))) removed.value = null;
   };
   const altOf = (photo: PhotoRef) => words.alt(photo.of, photos.indexOf(photo) + 1, photos.length);
 
@@ -51,6 +59,14 @@ export const Photos = ({ boxId, photos, of }: Props) => {
           ))}
         </ul>
       )}
+      {removed.value && (
+        <p class="row" role="status">
+          {words.removed}
+          <button type="button" onClick={putBack}>
+            {words.putBack}
+          </button>
+        </p>
+      )}
       {of && (
         <div class="row">
           <FileButton word={words.camera} camera busy={busy.value} onPick={(input) => take(input, of)} />
@@ -70,6 +86,7 @@ export const Photos = ({ boxId, photos, of }: Props) => {
           onClose={() => {
             open.value = null;
           }}
+          onRemove={() => open.value && remove(open.value)}
         >
           <Picture id={open.value.id} size="full" alt={altOf(open.value)} />
         </PhotoView>
