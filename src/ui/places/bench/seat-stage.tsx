@@ -6,6 +6,7 @@ import type { Seat } from '../../../domain/log/records.ts';
 import { goInstead, hrefTo } from '../../shell/route.ts';
 import { seatWords as words } from '../../text/seat-words.ts';
 import type { StageProps } from './bench.tsx';
+import { EarlierTries, TakeBack } from './earlier-tries.tsx';
 import { SeatAdvice } from './seat-advice.tsx';
 import { SeatForm } from './seat-form.tsx';
 
@@ -48,8 +49,8 @@ const SeatStage = ({ onHand }: StageProps) => {
         <a class="act" href={hrefTo('bench', 'close')}>
           {words.leave}
         </a>
-        <TakeBack boxId={id} seat={shown} />
-        <Earlier seats={box.seats.slice(0, -1)} />
+        <TakeBack word={words.undo} onTap={() => takeBackSeat(id, shown.id)} />
+        <EarlierTries title={words.earlier} lines={linesOf(box.seats.slice(0, -1))} />
       </>
     );
   return (
@@ -60,27 +61,11 @@ const SeatStage = ({ onHand }: StageProps) => {
       <a class="act" href={hrefTo('bench', 'close')}>
         {words.leave}
       </a>
-      <Earlier seats={box.seats} />
-      {last && <TakeBack boxId={id} seat={last} />}
+      <EarlierTries title={words.earlier} lines={linesOf(box.seats)} />
+      {last && <TakeBack word={words.undo} onTap={() => takeBackSeat(id, last.id)} />}
     </>
   );
 };
 export default SeatStage;
 
-const TakeBack = ({ boxId, seat }: { boxId: string; seat: Seat }) => (
-  <button type="button" class="plain" onClick={() => takeBackSeat(boxId, seat.id)}>
-    {words.undo}
-  </button>
-);
-
-const Earlier = ({ seats }: { seats: readonly Seat[] }) =>
-  seats.length > 0 ? (
-    <section>
-      <h3>{words.earlier}</h3>
-      <ol>
-        {seats.map((seat) => (
-          <li key={seat.id}>{words.line(seat)}</li>
-        ))}
-      </ol>
-    </section>
-  ) : null;
+const linesOf = (seats: readonly Seat[]) => seats.map((seat) => ({ id: seat.id, line: words.line(seat) }));

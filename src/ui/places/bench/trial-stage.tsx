@@ -8,6 +8,7 @@ import { goInstead, hrefTo } from '../../shell/route.ts';
 import { trialLine, trialWords as words } from '../../text/trial-words.ts';
 import { Advice } from './advice.tsx';
 import type { StageProps } from './bench.tsx';
+import { EarlierTries, TakeBack } from './earlier-tries.tsx';
 import { TrialForm } from './trial-form.tsx';
 
 /** One tap when it is right; else how it is, and what to do about it. */
@@ -44,8 +45,8 @@ const TrialStage = ({ onHand }: StageProps) => {
             {words.tried}
           </button>
         </div>
-        <TakeBack boxId={id} trial={shown} />
-        <Earlier trials={box.trials.slice(0, -1)} />
+        <TakeBack word={words.undo} onTap={() => takeBackTrial(id, shown.id)} />
+        <EarlierTries title={words.earlier} lines={linesOf(box.trials.slice(0, -1))} />
       </>
     );
 
@@ -70,27 +71,12 @@ const TrialStage = ({ onHand }: StageProps) => {
         )}{' '}
         <a href={hrefTo('bench', 'cut-tenon')}>{words.changeCut}</a>
       </p>
-      <Earlier trials={box.trials} />
-      {last && <TakeBack boxId={id} trial={last} />}
+      <EarlierTries title={words.earlier} lines={linesOf(box.trials)} />
+      {last && <TakeBack word={words.undo} onTap={() => takeBackTrial(id, last.id)} />}
     </>
   );
 };
 export default TrialStage;
 
-const TakeBack = ({ boxId, trial }: { boxId: string; trial: Trial }) => (
-  <button type="button" class="plain" onClick={() => takeBackTrial(boxId, trial.id)}>
-    {words.undo}
-  </button>
-);
-
-const Earlier = ({ trials }: { trials: readonly Trial[] }) =>
-  trials.length > 0 ? (
-    <section>
-      <h3>{words.earlier}</h3>
-      <ol>
-        {trials.map((trial) => (
-          <li key={trial.id}>{trialLine(trial)}</li>
-        ))}
-      </ol>
-    </section>
-  ) : null;
+const linesOf = (trials: readonly Trial[]) =>
+  trials.map((trial) => ({ id: trial.id, line: trialLine(trial) }));
