@@ -21,7 +21,7 @@ export const sourceWords = {
     },
     {
       what: 'Statistics',
-      from: 'Wilson intervals and Newcombe’s differences: R. G. Newcombe, Statistics in Medicine 17 (1998). Exact test: R. A. Fisher (1935).',
+      from: 'Wilson intervals and Newcombe’s differences: R. G. Newcombe, Statistics in Medicine 17 (1998). Exact test: R. A. Fisher (1935). Relative risk: O. Miettinen and M. Nurminen, Statistics in Medicine 4 (1985). Odds over groups: N. Mantel and W. Haenszel (1959), interval of Robins, Breslow and Greenland (1986). Steps that are often followed by trouble: D. Firth, Biometrika 80 (1993). Many steps at once: S. Holm (1979), Y. Benjamini and Y. Hochberg (1995).',
     },
     {
       what: 'Letter size',
