@@ -1,7 +1,7 @@
 import type { Dial } from '../domain/joint/dial.ts';
 import type { PlanInput, Slide } from '../domain/joint/plan-input.ts';
 import type { OwnWood, Plan, Rig, WoodUse } from '../domain/log/records.ts';
-import { type Millimetres, mm, moisture } from '../domain/units/brands.ts';
+import { type Millimetres, mm, moisture, rad } from '../domain/units/brands.ts';
 import type { SwingingPiece } from '../domain/wood/movement.ts';
 import { strainOf, usualStrain } from '../domain/wood/strain-of.ts';
 import { USUAL } from './usual-figures.ts';
@@ -59,6 +59,8 @@ export const planInputOf = (
   const byDepth = plan.aim.by === 'depth';
   // A wrong lead would spoil the work, so a dial is only guessed at where the plan is told in its turns.
   const theDial = byDepth || rig.travelPerTurn ? dial() : null;
+  // Both threaded in one set-up, on opposite walls: whatever the jig leans, the grooves lean alike and it cancels.
+  const isOneSetting = plan.route === 'both-turned';
   const input: PlanInput = {
     recess,
     pitch: plan.pitch.mm,
@@ -83,6 +85,7 @@ export const planInputOf = (
     threads: plan.threads,
     kerf: KERF,
     film: mm(0),
+    ...(isOneSetting && rig.recessDial === 'same' ? { mismatch: rad(0) } : {}),
     outside: plan.outside?.mm ?? null,
     turnedDepth: null,
     passes: plan.passes,

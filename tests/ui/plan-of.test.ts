@@ -110,6 +110,19 @@ describe('the thread is reckoned in the wood that carries it', () => {
   });
 });
 
+describe('room for lean', () => {
+  const leanOf = (route: Plan['route'], recessDial: Rig['recessDial']) =>
+    reckoned({ plan: { ...PLAN, route } }, given({ ...KNOWN, recessDial })).plan.clearance.budget.mismatch;
+
+  it('is kept unless both threads are cut in one setting, on opposite walls', () => {
+    expect(leanOf('both-turned', 'same')).toBe(0);
+    const kept = leanOf('both-turned', 'other');
+    expect(kept).toBeCloseTo(0.35 / 4, 9);
+    expect(leanOf('recess-first', 'same')).toBe(kept);
+    expect(leanOf('both-turned', null)).toBe(kept);
+  });
+});
+
 describe('what is measured takes the place of what was planned', () => {
   it('the tenon moves with the bore', () => {
     const planned = reckoned();

@@ -1,3 +1,4 @@
+import { LEAN_SHARE } from '../joint/clearance.ts';
 import type { Hand } from '../log/records.ts';
 import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
 import type { Part } from '../setup/events.ts';
@@ -29,7 +30,7 @@ export interface AlignedJoint {
 /** The share of a good joint that misalignment may take. Choices of this project, no outside source. */
 export const ALLOWED = {
   /** Gap at the far end of the flanks, of the free play. */
-  mismatchGap: 0.25,
+  mismatchGap: LEAN_SHARE,
   /** Ridge thinned, of half the pitch. */
   thinning: 0.1,
   /** Depth missed, of the clearance. */

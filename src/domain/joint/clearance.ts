@@ -35,6 +35,9 @@ export const leastWall = (pitch: Millimetres): Result<Millimetres> => {
   return refusal ? refuse(refusal) : ok(mm(Math.max(1, byPitch(pitch, 2.5, 3))));
 };
 
+/** Share of a pair's clearance that lean may eat before a set-up stands outside its tolerance. A choice of this project, no outside source. */
+export const LEAN_SHARE = 0.25;
+
 /** What eats a joint's clearance, and what gives some back. */
 export interface Demands {
   /** What must be left to run freely, diametral. */

@@ -1,16 +1,18 @@
 import { ok, type Result } from '../result.ts';
-import { type Millimetres, mm, rad } from '../units/brands.ts';
+import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
 import { clearanceForSeason } from '../wood/movement.ts';
-import { type Budget, clearanceBudget, RUNNING_CLEARANCE, usualClearance } from './clearance.ts';
+import { boundsOf } from './bounds.ts';
+import { type Budget, clearanceBudget, LEAN_SHARE, RUNNING_CLEARANCE, usualClearance } from './clearance.ts';
 import { flankShift } from './helix.ts';
 import type { PlanInput } from './plan-input.ts';
+import { SIXTY_DEGREES } from './profile.ts';
 import type { JointSizes } from './sizes.ts';
 
 export interface PlannedClearance {
   /** Diametral, to be cut. */
   readonly clearance: Millimetres;
   readonly from: 'wanted' | 'usual' | 'season';
-  /** What the season, the film and free running ask for. */
+  /** What the season, the leans, the film and free running ask for. */
   readonly budget: Budget;
 }
 
@@ -42,23 +44,37 @@ export const shiftsOf = (input: PlanInput, sizes: JointSizes): Result<Shifts> =>
   return tenon.ok ? ok({ recess: recess.value, tenon: tenon.value }) : tenon;
 };
 
-/** The clearance to cut: the turner's own, or the usual one for the pitch, or more where season and film ask for it (up to twice the usual most). */
-export const planClearance = (input: PlanInput, shifts: Shifts): Result<PlannedClearance> => {
+/**
+ * Lean that costs a share of a clearance, rad. Sizes are settled before any set-up is read (the tenon is turned before it is set up), so
+ * where nothing else is known the plan leaves room for what a set-up may pass with, at the pitch's usual clearance.
+ */
+const mayBeLeft = (input: PlanInput, { engagedHeight }: JointSizes, usual: Millimetres): Radians => {
+  const half = (input.includedAngle ?? SIXTY_DEGREES) / 2;
+  const off = (LEAN_SHARE * usual * Math.sin(half) * Math.cos(half)) / engagedHeight;
+  return rad(Math.min(off, boundsOf('mismatch').max));
+};
+
+/** The clearance to cut: the turner's own, or the usual one for the pitch, or more where season, leans and film ask for it (up to twice the usual most). */
+export const planClearance = (
+  input: PlanInput,
+  sizes: JointSizes,
+  shifts: Shifts,
+): Result<PlannedClearance> => {
   const oval = clearanceForSeason(input.recess, input.woodOfRecess, input.woodOfTenon, input.moistureSwing);
   if (!oval.ok) return oval;
+  const usual = usualClearance(input.pitch);
+  if (!usual.ok) return usual;
   const budget = clearanceBudget({
     runningClearance: RUNNING_CLEARANCE,
     ovalMovement: oval.value,
-    engagedHeight: mm(0),
-    mismatch: rad(0),
+    engagedHeight: sizes.engagedHeight,
+    mismatch: input.mismatch ?? mayBeLeft(input, sizes, usual.value.usual),
     film: input.film,
     recessFlankShift: shifts.recess,
     tenonFlankShift: shifts.tenon,
     ...(input.includedAngle === undefined ? {} : { includedAngle: input.includedAngle }),
   });
   if (!budget.ok) return budget;
-  const usual = usualClearance(input.pitch);
-  if (!usual.ok) return usual;
   const wanted = input.aim.clearance;
   if (wanted !== null) return ok({ clearance: wanted, from: 'wanted', budget: budget.value });
   const asked = Math.min(budget.value.toCut, LOOSEST * usual.value.most);

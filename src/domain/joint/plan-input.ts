@@ -39,6 +39,8 @@ export interface PlanInput {
   readonly kerf: Millimetres;
   /** Dry thickness of the finish on the flanks. */
   readonly film: Millimetres;
+  /** How far the two grooves will lean apart; not known when missing, and then the most that a set-up may leave. */
+  readonly mismatch?: Radians;
   readonly outside: Millimetres | null;
   /** Depth of a recess that is turned already. */
   readonly turnedDepth: Millimetres | null;
@@ -75,6 +77,7 @@ export const badInput = (input: PlanInput): Refusal | undefined =>
     depth: input.aim.by === 'depth' ? input.aim.depth : undefined,
     kerf: input.kerf,
     film: input.film,
+    mismatch: input.mismatch,
     outside: input.outside ?? undefined,
     turnedDepth: input.turnedDepth ?? undefined,
   }) ??

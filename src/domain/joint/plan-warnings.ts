@@ -15,7 +15,7 @@ export type PlanWarning =
   | { readonly code: 'relief-wide'; readonly width: number; readonly most: number }
   | { readonly code: 'tenon-longer-than-recess'; readonly tenon: number; readonly recess: number }
   | {
-      /** `left` is what remains to run on when the season has done its worst; below nothing it binds. */
+      /** `left` is what remains when the season has done its worst, before any lean; below nothing it binds. */
       readonly code: 'clearance-eaten-by-season';
       readonly clearance: number;
       readonly needed: number;
@@ -89,7 +89,7 @@ const tenonLong: Look = ({ lengths }) =>
   });
 
 const eaten: Look = ({ clearance: { clearance, budget } }) => {
-  const left = budget.running - (budget.toCut - clearance);
+  const left = budget.running + budget.mismatch - (budget.toCut - clearance);
   return when(clearance < budget.toCut, {
     code: 'clearance-eaten-by-season',
     clearance,

@@ -134,7 +134,7 @@ export const planJoint = (input: PlanInput): Result<JointPlan> => {
   if (!first.ok) return first;
   const firstShifts = shiftsOf(input, first.value);
   if (!firstShifts.ok) return firstShifts;
-  const clearance = planClearance(input, firstShifts.value);
+  const clearance = planClearance(input, first.value, firstShifts.value);
   if (!clearance.ok) return clearance;
   const sizes = sizesFor(input, clearance.value.clearance);
   if (!sizes.ok) return sizes;

@@ -62,7 +62,7 @@ export const planWords = {
   clearanceFrom: {
     wanted: 'as you wanted',
     usual: 'usual for this pitch',
-    season: 'more than usual, for the season',
+    season: 'more than usual, for the season and a little lean',
   },
   endPlay: 'End play to expect',
   engagement: 'Engagement',
