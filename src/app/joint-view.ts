@@ -2,7 +2,6 @@ import { axialPlay } from '../domain/alignment/play.ts';
 import { sidesTouched } from '../domain/alignment/walls.ts';
 import { type CutPiece, type Fit, fitOf, type Pair } from '../domain/joint/fit.ts';
 import { type FitTarget, targetFor } from '../domain/joint/fit-target.ts';
-import type { PlannedPass } from '../domain/joint/plan.ts';
 import { flankSlope } from '../domain/joint/profile.ts';
 import type { Box, Rig } from '../domain/log/records.ts';
 import { ok, type Result } from '../domain/result.ts';
@@ -19,7 +18,8 @@ import {
 import { rimAfter, type SwingingPiece } from '../domain/wood/movement.ts';
 import { cutsOf, depthReached } from './cutting.ts';
 import { type LeansRead, leansRead } from './joint-leans.ts';
-import { passesTo, type Reckoned } from './plan-of.ts';
+import { pairToBe } from './pair-to-be.ts';
+import type { Reckoned } from './plan-of.ts';
 
 /** One figure for each part. */
 export type OfParts<T> = Readonly<Record<Part, T>>;
@@ -64,14 +64,6 @@ export interface JointSeen {
   readonly eatenByLean: Millimetres;
 }
 
-/** What the second piece is cut to: a tenon off its size, to the depth that suits it. */
-export const passesOf = (part: Part, reckoned: Reckoned): Result<readonly PlannedPass[]> => {
-  const { plan, check } = reckoned;
-  return part === 'tenon' && check && check.verdict !== 'right'
-    ? passesTo(reckoned, check.depthToSuit)
-    : ok(plan.passes);
-};
-
 /** Unknown walls are taken as one and the same, where equal leans double. */
 const UNKNOWN_WALLS = { recess: 1, tenon: 1 } as const;
 
@@ -88,11 +80,12 @@ export const knownPair = (
   rig: Rig,
   runs: ReadonlyMap<string, RunState>,
 ): Result<KnownPair> => {
-  const { pair, plan, tenon, isBoreMeasured, input } = reckoned;
+  const { plan, tenon, isBoreMeasured, input } = reckoned;
   const target = targetFor(plan.clearance.clearance);
   if (!target.ok) return target;
-  const passes = passesOf('tenon', reckoned);
-  if (!passes.ok) return passes;
+  const toBe = pairToBe(reckoned);
+  if (!toBe.ok) return toBe;
+  const pair = toBe.value;
   const isCut = (part: Part): boolean =>
     box.trials.length > 0 || cutsOf(box.cuts, part).length >= plan.passes.length;
   const depth = (part: Part, planned: Millimetres): Millimetres =>
@@ -103,11 +96,7 @@ export const knownPair = (
     pair: {
       ...pair,
       recess: { ...pair.recess, depth: depth('recess', pair.recess.depth) },
-      tenon: {
-        ...pair.tenon,
-        diameter: tenon?.mean ?? pair.tenon.diameter,
-        depth: depth('tenon', passes.value.at(-1)?.depth ?? pair.tenon.depth),
-      },
+      tenon: { ...pair.tenon, depth: depth('tenon', pair.tenon.depth) },
     },
     isReal: {
       recess: { diameter: isBoreMeasured, depth: isCut('recess') },

@@ -136,6 +136,25 @@ describe('the job card', () => {
     vi.unstubAllGlobals();
   });
 
+  it('draws the joint that its passes will make, once the tenon is measured', async () => {
+    const { id } = await newBoxOf();
+    await changeBox(id, (box) => ({
+      ...box,
+      bore: [{ id: 'b', where: 'mouth', along: length(50), across: null, overCrests: false }],
+      tenon: [{ id: 't', where: 'end', diameter: length(52.8), overCrests: false }],
+    }));
+    render(<JobCard id={id} />);
+    const drawn = await waitFor(() => screen.getByRole('img', { name: /^Section of the joint to be cut/ }));
+    expect(drawn.getAttribute('aria-label')).toMatch(/recess 50\.00.mm, tenon 52\.80.mm, end play 0\.2/);
+    const [recess, tenon] = ['recess', 'tenon'].map((part) =>
+      screen.getByText(`Passes, ${part}: dial from touch-off`).closest('section'),
+    );
+    const lastPass = (of: Element | null | undefined) =>
+      Number(/Pass 2, to ([\d.]+)/.exec(of?.textContent ?? '')?.[1]);
+    expect(lastPass(tenon)).toBeGreaterThan(lastPass(recess));
+    expect(drawn.textContent).toContain(`${lastPass(tenon).toFixed(2)}\u00a0mm deep`);
+  });
+
   it('without a known cross-slide it says what is missing instead of a number', async () => {
     const { id } = await newBoxOf();
     render(<JobCard id={id} />);

@@ -1,13 +1,8 @@
 // @vitest-environment happy-dom
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type Conditions,
-  jointUnder,
-  type KnownPair,
-  knownPair,
-  passesOf,
-} from '../../src/app/joint-view.ts';
+import { type Conditions, jointUnder, type KnownPair, knownPair } from '../../src/app/joint-view.ts';
+import { pairToBe, passesOf } from '../../src/app/pair-to-be.ts';
 import { type Given, planOf } from '../../src/app/plan-of.ts';
 import { UNKNOWN_RIG } from '../../src/app/rigs.ts';
 import type { Box, Rig } from '../../src/domain/log/records.ts';
@@ -95,6 +90,7 @@ describe('a joint as it is', () => {
     const reckoned = gotten(planOf({ ...BOX, bore, tenon }, given(UNKNOWN_RIG)));
     expect(gotten(passesOf('tenon', reckoned)).at(-1)?.depth).toBeCloseTo(fat.pair.tenon.depth, 9);
     expect(gotten(passesOf('recess', reckoned)).at(-1)?.depth).toBe(reckoned.plan.sizes.depth);
+    expect(gotten(pairToBe(reckoned))).toEqual(fat.pair);
   });
 });
 

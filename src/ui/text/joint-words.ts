@@ -66,6 +66,8 @@ export const jointWords = {
   depthLabel: (depth: string) => `${depth} deep`,
   gapLabel: (gap: string) => `gap ${gap}`,
   playLabel: (play: string) => `play ${play}`,
+  glance: (recess: string, tenon: string, play: string) =>
+    `Section of the joint to be cut: recess ${recess}, tenon ${tenon}, end play ${play}.`,
   numbers: 'In numbers',
   clearance: 'Clearance',
   clearanceInHand: 'across the diameter, at the tightest place: the lid shifts sideways by so much',
@@ -129,8 +131,6 @@ export const jointWords = {
     title: 'Job card',
     print: 'Print',
     back: 'Back to the joint',
-    section: (recess: string, tenon: string, play: string) =>
-      `Section of the joint as planned: recess ${recess}, tenon ${tenon}, end play ${play}.`,
     stop: 'Stop at',
     stopOf: (turns: string) => `${turns} turns`,
     stopNote: 'turns of the crank, about; the dry run counts them',

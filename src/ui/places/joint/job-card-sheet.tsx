@@ -1,22 +1,21 @@
 import { turnsToStop } from '../../../app/cutting.ts';
-import { passesOf } from '../../../app/joint-view.ts';
+import { passesOf } from '../../../app/pair-to-be.ts';
 import type { Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
-import { SIXTY_DEGREES } from '../../../domain/joint/profile.ts';
 import { latestRun } from '../../../domain/log/next-thing.ts';
 import type { Box } from '../../../domain/log/records.ts';
 import type { Part } from '../../../domain/setup/events.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
 import { turns } from '../../../domain/units/brands.ts';
 import { writeTurns } from '../../../domain/units/write-quantity.ts';
-import { JointSection } from '../../drawings/joint-section/joint-section.tsx';
 import { dialWords } from '../../text/dial-words.ts';
 import { jointWords } from '../../text/joint-words.ts';
-import { amountWords, planWords, sizeWords } from '../../text/plan-words.ts';
+import { planWords, sizeWords } from '../../text/plan-words.ts';
 import { partName } from '../../text/set-up-words.ts';
 import { recessRows, tenonRows } from '../bench/plan-rows.ts';
 import { PlanSection } from '../bench/plan-section.tsx';
 import { type SizeRow, Sizes } from '../bench/plan-sizes.tsx';
+import { JointGlance } from './joint-glance.tsx';
 
 const words = jointWords.card;
 
@@ -41,7 +40,7 @@ export const JobCardSheet = ({ box, runs, woods, reckoned }: Props) => {
       </header>
       <div class="pictures">
         <PlanSection reckoned={reckoned} plan={plan} />
-        <PlannedSection reckoned={reckoned} pitch={plan.pitch.text} />
+        <JointGlance reckoned={reckoned} pitch={plan.pitch.text} />
       </div>
       <div class="columns">
         <Sizes heading={planWords.recessHead(plan.recessIn)} rows={recessRows(reckoned, plan, unit)} />
@@ -54,31 +53,6 @@ export const JobCardSheet = ({ box, runs, woods, reckoned }: Props) => {
       <p class="cautions">{words.cautions}</p>
       <p class="soft">{words.by}</p>
     </>
-  );
-};
-
-const PlannedSection = ({ reckoned, pitch }: { reckoned: Reckoned; pitch: string }) => {
-  const { unit } = settings.value;
-  const { pair, plan } = reckoned;
-  const play = amountWords(plan.fit.endPlay, unit);
-  return (
-    <JointSection
-      threads={3}
-      pitch={pair.pitch}
-      halfAngle={(pair.includedAngle ?? SIXTY_DEGREES) / 2}
-      recess={pair.recess}
-      tenon={pair.tenon}
-      pose="home"
-      label={words.section(sizeWords(pair.recess.diameter, unit), sizeWords(pair.tenon.diameter, unit), play)}
-      labels={{
-        pitch,
-        recess: jointWords.boreLabel(sizeWords(pair.recess.diameter, unit)),
-        tenon: jointWords.tenonLabel(sizeWords(pair.tenon.diameter, unit)),
-        recessDepth: jointWords.depthLabel(sizeWords(pair.recess.depth, unit)),
-        tenonDepth: jointWords.depthLabel(sizeWords(pair.tenon.depth, unit)),
-        play: jointWords.playLabel(play),
-      }}
-    />
   );
 };
 
