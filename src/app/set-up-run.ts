@@ -3,6 +3,7 @@ import type { ForeignEvent, Happening, SetUpEvent } from '../domain/setup/events
 import { foldRun, type RunState } from '../domain/setup/fold.ts';
 import { undoTarget } from '../domain/setup/undo.ts';
 import { stamp } from '../platform/clock.ts';
+import { atNextFrame } from '../platform/next-frame.ts';
 import { appendEvent, eventsOfRun } from '../storage/events.ts';
 import { asFailure } from '../storage/failure.ts';
 import { boxById } from './boxes.ts';
@@ -17,6 +18,7 @@ const events = signal<readonly (SetUpEvent | ForeignEvent)[]>([]);
 export const run = computed(() => foldRun(events.value));
 /** The tap that is on its way to disk: shown as pressed, never as done. */
 export const pressed = signal<Happening | null>(null);
+let isOnItsWay = false;
 /** Another tab wrote first: what is on screen was read again. */
 export const overtaken = signal(false);
 
@@ -36,13 +38,22 @@ export const openRun = async (id: string): Promise<void> => {
 export const record = async (happening: Happening): Promise<boolean> => {
   const id = runId.value;
   const state = run.value;
-  if (!id || !state || state.readOnly || pressed.value) return false;
-  pressed.value = happening;
-  overtaken.value = false;
+  if (!id || !state || state.readOnly || isOnItsWay) return false;
+  isOnItsWay = true;
   const stamped = { ...stamp(), logId: logId.value, runId: id, n: state.nextN, writer: writer.value };
-  try {
-    const event: SetUpEvent = { ...stamped, ...(await inFull(happening, state)) };
+  const save = async (inFull: Happening): Promise<SetUpEvent> => {
+    const event = { ...stamped, ...inFull };
     await appendEvent(event);
+    return event;
+  };
+  // On its way to disk before anything is drawn: a page busy drawing is late to hear that the write is done.
+  const saving = happening.kind === 'moved' ? withGroove(happening, state).then(save) : save(happening);
+  const callOff = atNextFrame(() => {
+    pressed.value = happening;
+  });
+  overtaken.value = false;
+  try {
+    const event = await saving;
     events.value = [...events.value, event];
     failure.value = null;
     announce('events');
@@ -55,13 +66,17 @@ export const record = async (happening: Happening): Promise<boolean> => {
     } else failure.value = reason;
     return false;
   } finally {
+    callOff();
     pressed.value = null;
+    isOnItsWay = false;
   }
 };
 
 /** A movement also says whether a pass had been cut by then: nobody who records one can forget to. */
-const inFull = async (happening: Happening, { boxId, part }: RunState): Promise<Happening> => {
-  if (happening.kind !== 'moved') return happening;
+const withGroove = async (
+  happening: Happening & { kind: 'moved' },
+  { boxId, part }: RunState,
+): Promise<Happening> => {
   const onHand = await boxById(boxId);
   return { ...happening, groove: onHand?.box.cuts.some((cut) => cut.part === part) ?? false };
 };

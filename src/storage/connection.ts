@@ -10,6 +10,7 @@ export type Db = IDBPDatabase<LidwrightDb>;
 const OPEN_LIMIT_MS = 8_000;
 
 let opening: Promise<Db> | undefined;
+let opened: Db | undefined;
 
 const open = async (): Promise<Db> => {
   if (typeof indexedDB === 'undefined') throw new StorageFailure('none');
@@ -46,15 +47,26 @@ const open = async (): Promise<Db> => {
 /** Drop the handle; the next use opens a new one. */
 export const forget = (): void => {
   opening = undefined;
+  opened = undefined;
 };
 
-/** The one connection of this realm. */
-export const connection = (): Promise<Db> => {
-  opening ??= open().catch((error: unknown) => {
-    forget();
-    throw error;
-  });
-  return opening;
+/** The one connection of this realm: at once when it is open, so that a tap need not wait its turn to be written. */
+export const connection = (): Db | Promise<Db> => {
+  if (opened) return opened;
+  if (opening) return opening;
+  const mine: Promise<Db> = open().then(
+    (db) => {
+      // Forgotten meanwhile: whoever waited may use it, nobody else.
+      if (opening === mine) opened = db;
+      return db;
+    },
+    (error: unknown) => {
+      if (opening === mine) forget();
+      throw error;
+    },
+  );
+  opening = mine;
+  return mine;
 };
 
 /** Close and drop: for workers, which open, work and close. */

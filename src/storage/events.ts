@@ -27,8 +27,14 @@ export const runsOfBox = (logId: string, boxId: string): Promise<AnyEvent[]> =>
  */
 export const appendEvent = async (event: SetUpEvent): Promise<void> => {
   try {
-    await write(['events'], async (tx) => {
-      await tx.objectStore('events').add(event);
+    await write(['events'], (tx) => {
+      const added = tx
+        .objectStore('events')
+        .add(event)
+        .then(() => {});
+      // Nothing else is asked, so the commit need not wait for the answer to come back to a busy page.
+      tx.commit();
+      return added;
     });
   } catch (error) {
     if (asFailure(error).reason !== 'taken') throw error;

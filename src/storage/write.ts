@@ -50,7 +50,8 @@ export const read = <T>(stores: readonly StoreName[], work: (tx: ReadTx) => Prom
 
 const withConnection = async <T>(work: (db: Db) => Promise<T>): Promise<T> => {
   try {
-    return await work(await connection());
+    const db = connection();
+    return await work(db instanceof Promise ? await db : db);
   } catch (error) {
     if (asFailure(error).reason !== 'lost') throw asFailure(error);
     forget();

@@ -1,0 +1,32 @@
+import { useComputed } from '@preact/signals';
+import type { Ref } from 'preact';
+import { pressed } from '../../app/set-up-run.ts';
+import type { Verdict } from '../../domain/setup/events.ts';
+import { ToothMark } from '../drawings/tooth-marks.tsx';
+import { setUpWords as words } from '../text/set-up-words.ts';
+
+interface Props {
+  readonly verdict: Verdict;
+  readonly mark: number;
+  readonly buttonRef?: Ref<HTMLButtonElement>;
+  readonly onVerdict: (verdict: Verdict) => void;
+}
+
+/** Pass, fail or skip; it looks pressed while its tick is on the way to disk, and nothing else is drawn for that. */
+export const VerdictButton = ({ verdict, mark, buttonRef, onVerdict }: Props) => {
+  const isPressed = useComputed(() =>
+    pressed.value?.kind === 'ticked' && pressed.value.verdict === verdict ? true : undefined,
+  );
+  return (
+    <button
+      {...(buttonRef ? { ref: buttonRef } : {})}
+      type="button"
+      class={verdict}
+      data-pressed={isPressed}
+      onClick={() => onVerdict(verdict)}
+    >
+      <ToothMark kind={verdict} size={mark} />
+      {words[verdict]}
+    </button>
+  );
+};
