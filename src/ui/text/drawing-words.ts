@@ -21,9 +21,9 @@ export const describeDrawing: Readonly<Record<DrawingKey, string>> = {
   'pick-up': 'In section, large: the tip of the cutter stands in the old groove and touches neither side.',
   'touch-off': 'From above: the cutter, turned by hand, just touches the work; the dial is set to zero.',
   'dry-run':
-    'From above: the plug is out. The crank is turned and counted while the work travels past the cutter to its end.',
+    'From above: the plug is out of the wall. The crank is turned and counted while the work travels past the cutter to the stop.',
   clear:
-    'From above: chuck key and spindle pin are out and lie aside; both hands stay behind the line of the chuck.',
+    'From above: chuck key and spindle pin are drawn out; one hand on the crank and one on the jig, both behind the line of the chuck.',
   'bar-grip': 'From above: one straight bar is held in the collet and in the chuck of the jig.',
   'bar-lock':
     'From the side: with the bar held at both ends, the collar goes down onto the banjo and the lock lever is turned tight.',
@@ -36,7 +36,7 @@ export const describeDrawing: Readonly<Record<DrawingKey, string>> = {
 
 /** The words inside each drawing, in the order in which the drawing places them. */
 export const DRAWING_LABELS: Readonly<Record<DrawingKey, readonly string[]>> = {
-  isolate: ['plug out', 'still', 'cutter out'],
+  isolate: ['plug out', 'spindle still', 'cutter out'],
   protect: ['shield on', 'hair back', 'sleeve up', 'gloves, rings off'],
   board: ['flat', 'edge on the bed', 'faceplate'],
   cone: ['flat', 'nip', 'handle off'],
@@ -45,7 +45,7 @@ export const DRAWING_LABELS: Readonly<Record<DrawingKey, readonly string[]>> = {
   gap: ['card in here?', 'off', 'and here?'],
   'seat-chuck': ['chuck home', 'wipe', 'jig back'],
   cutter: ['cutter in', 'draw-bar tight', 'collet tight', 'board out'],
-  'banjo-back': ['same square', 'back'],
+  'banjo-back': ['same square', 'bring it back'],
   shake: ['does it give?', 'one finger'],
   'pick-up': ['free', 'free', 'old groove', 'cutter tip'],
   'touch-off': ['tick', 'by hand', 'zero'],

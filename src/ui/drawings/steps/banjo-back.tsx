@@ -11,7 +11,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labelled={labelled}
     labels={[
       [60, 172, 'look'],
-      [274, 164, 'look'],
+      [246, 176, 'look'],
     ]}
   >
     <Bed />
@@ -19,7 +19,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <Collet x={71} />
     <Cutter x={108} r={20} />
     <Ghost>
-      <path d="M266 22h74v126h-74z" />
+      <path d="M298 56a8 8 0 0 1 8-8h18a8 8 0 0 1 8 8v15h12v50h-12v31a8 8 0 0 1-8 8h-18a8 8 0 0 1-8-8v-31h-12v-50h12z" />
     </Ghost>
     <Square x={186} y={122} blade={106} stock={110} />
     <Banjo x={188} lever={false} />
@@ -27,7 +27,8 @@ export default ({ labelled }: StepDrawingProps) => (
     <Chuck x={176} />
     <Work x={122} />
     <Look>
-      <Arrow from={[330, 134]} to={[232, 134]} />
+      <Arrow from={[296, 140]} to={[232, 140]} />
+      <path d="M186 18v105H78" />
     </Look>
     <Dots
       at={[

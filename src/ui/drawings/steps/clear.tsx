@@ -1,4 +1,4 @@
-import { FlatHand } from '../kit/hands.tsx';
+import { Fist, FlatHand } from '../kit/hands.tsx';
 import { Banjo, Chuck, Crank, Jig, Work } from '../kit/jig-above.tsx';
 import { Bed, Collet, Cutter, Headstock } from '../kit/lathe-above.tsx';
 import { Arrow, Look } from '../kit/marks.tsx';
@@ -12,8 +12,8 @@ export default ({ labelled }: StepDrawingProps) => (
     labelled={labelled}
     labels={[
       [206, 24, 'look'],
-      [40, 178],
-      [8, 22],
+      [134, 170, undefined, 'end'],
+      [62, 24],
     ]}
   >
     <Bed y={92} />
@@ -25,14 +25,15 @@ export default ({ labelled }: StepDrawingProps) => (
     <Chuck x={194} y={98} />
     <Work x={122} y={98} l={32} r={16} />
     <Crank x={288} y={98} arm={24} />
-    <FlatHand at="translate(226 122) rotate(66)" />
-    <FlatHand at="translate(330 112) scale(-1 1) rotate(66)" />
-    <Pin at="translate(86 20)" />
-    <Key at="translate(122 160) rotate(-122)" />
+    <FlatHand at="translate(226 116) rotate(66)" />
+    <Fist at="translate(310 122)" />
+    <path d="M30 44v18" stroke="var(--line)" stroke-dasharray="4 4" />
+    <Pin at="translate(30 14) scale(.78)" />
+    <Key at="translate(174 175) rotate(180) scale(.9)" />
     <Look>
       <path d="M199 8v172" stroke-dasharray="8 6" />
-      <Arrow from={[58, 70]} to={[58, 24]} />
-      <Arrow from={[178, 138]} to={[160, 164]} />
+      <Arrow from={[50, 38]} to={[50, 8]} />
+      <Arrow from={[146, 142]} to={[146, 176]} />
     </Look>
   </Sheet>
 );

@@ -11,7 +11,7 @@ export default ({ labelled }: StepDrawingProps) => (
       [254, 44, 'look'],
       [8, 34],
       [160, 34],
-      [282, 176],
+      [256, 178],
     ]}
   >
     <g fill="var(--sheet)">
@@ -25,11 +25,12 @@ export default ({ labelled }: StepDrawingProps) => (
     <path d="M76 86h130M76 98h130" stroke="var(--line)" stroke-dasharray="5 4" />
     <path d="M178 68v48M186 68v48" stroke-width="1.3" />
     <Cutter x={276} y={92} r={34} shank={48} />
-    <g fill="var(--wood)" transform="rotate(14 320 150)">
-      <path d="M290 140h70v14h-70z" />
+    <g fill="var(--wood)" transform="rotate(14 300 146)">
+      <path d="M266 139h64v13h-64z" />
     </g>
     <Look>
       <Arrow from={[262, 68]} to={[214, 68]} />
+      <Arrow from={[326, 142]} to={[356, 150]} />
       <Turn at={[21, 92]} r={13} ry={32} from={-150} to={60} />
       <Turn at={[188, 92]} r={13} ry={40} from={-150} to={60} />
     </Look>

@@ -1,9 +1,9 @@
 import { Fist } from '../kit/hands.tsx';
 import { Banjo, Chuck, Crank, Jig, Work } from '../kit/jig-above.tsx';
 import { Bed, Collet, Cutter, Headstock } from '../kit/lathe-above.tsx';
-import { Arrow, Ghost, Look, Turn } from '../kit/marks.tsx';
+import { Arrow, Dots, Ghost, Look, Turn } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
-import { Plug } from '../kit/tools.tsx';
+import { Plug, Socket } from '../kit/tools.tsx';
 
 /** The whole cut by hand with the power off, the turns counted. */
 export default ({ labelled }: StepDrawingProps) => (
@@ -11,9 +11,9 @@ export default ({ labelled }: StepDrawingProps) => (
     of="dry-run"
     labelled={labelled}
     labels={[
-      [8, 148],
-      [196, 30, 'look', 'end'],
-      [96, 178, 'look'],
+      [8, 142, 'look'],
+      [232, 34, 'look', 'end'],
+      [112, 180, 'look'],
     ]}
   >
     <Bed y={92} />
@@ -29,16 +29,17 @@ export default ({ labelled }: StepDrawingProps) => (
     <Work x={112} y={108} l={32} r={16} />
     <Crank x={278} y={108} arm={24} />
     <Fist at="translate(300 132)" />
-    <g transform="translate(28 166) scale(.72)">
-      <path d="M36 0h20c10 0 8 8 20 8" stroke-width="5" />
-      <Plug x={0} y={0} />
+    <g transform="translate(10 166) scale(.42)">
+      <path d="M96 0h20c12 0 10 14 34 14" stroke-width="8" />
+      <Socket x={2} y={0} />
+      <Plug x={62} y={0} />
     </g>
     <Look>
       <Turn at={[278, 108]} r={16} ry={42} from={-50} to={-220} />
-      <Arrow from={[164, 156]} to={[96, 156]} />
-      <Turn at={[218, 24]} r={10} from={-80} to={220} />
-      <Turn at={[252, 24]} r={10} from={-80} to={220} />
-      <Turn at={[286, 24]} r={10} from={-80} to={220} />
+      <Arrow from={[150, 148]} to={[82, 148]} />
+      <path d="M71 86v46" stroke-width="5" />
+      <path d="M246 16v24M256 16v24M266 16v24M276 16v24M240 36l42-16M296 16v24M306 16v24" />
     </Look>
+    <Dots at={[[71, 108]]} />
   </Sheet>
 );

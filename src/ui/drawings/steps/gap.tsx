@@ -9,9 +9,9 @@ export default ({ labelled }: StepDrawingProps) => (
     of="gap"
     labelled={labelled}
     labels={[
-      [136, 36, 'look'],
+      [116, 34, 'look'],
       [240, 66, 'look'],
-      [152, 172, 'look'],
+      [148, 152, 'look'],
     ]}
   >
     <Bed />
@@ -21,8 +21,8 @@ export default ({ labelled }: StepDrawingProps) => (
     <Banjo x={104} lever={false} />
     <Jig x={90} />
     <Tailstock x={240} />
-    <path d="M92 70l10-44 24 6-10 40z" fill="var(--sheet)" stroke="var(--blue)" />
     <Look>
+      <path d="M89 72l13-50h6l-13 50zM89 120l13 50h6l-13-50z" fill="var(--sheet)" stroke-width="2" />
       <Arrow from={[234, 78]} to={[280, 78]} />
     </Look>
     <Dots

@@ -1,4 +1,4 @@
-import { Arrow, Dots, Look } from '../kit/marks.tsx';
+import { Arrow, Dots, Look, Turn } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 
 /** Jig's nose wiped, the chuck (in section) going home to the shoulder. */
@@ -9,7 +9,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labels={[
       [92, 178, 'look', 'middle'],
       [176, 24, 'look'],
-      [250, 180, 'aside'],
+      [250, 180, 'look'],
     ]}
   >
     <g fill="var(--sheet)">
@@ -36,6 +36,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <path d="M194 40c4 8 2 16 6 24M208 46c0 8 4 14 4 22" stroke-width="1.3" />
     <Look>
       <Arrow from={[104, 90]} to={[152, 90]} />
+      <Turn at={[26, 90]} r={14} ry={58} from={-120} to={60} />
       <Arrow from={[256, 156]} to={[312, 156]} />
       <path d="M230 54v72M126 24v42M126 114v42" />
     </Look>

@@ -10,7 +10,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labels={[
       [84, 26, 'look'],
       [282, 172, 'look'],
-      [300, 62],
+      [300, 86],
     ]}
   >
     <path d="M8 34H354V54H8zM8 104H354V124H8z" fill="var(--ground)" />

@@ -36,8 +36,8 @@ export default ({ labelled }: StepDrawingProps) => (
       {marks.map((turn, i) => (
         <path key={turn} d={i % 5 ? 'M306 50v7' : 'M306 50v11'} transform={turn} stroke-width="1.5" />
       ))}
-      <circle cx="306" cy="92" r="7" fill="var(--ground)" />
-      <path d="M306 65a5 7 0 1 0 .1 0z" />
+      <circle cx="306" cy="92" r="2" fill="var(--ink)" />
+      <path d="M306 66a6 8 0 1 0 .1 0z" stroke-width="2.5" />
       <path d="M306 46l-7-14h14z" fill="var(--blue)" stroke="var(--blue)" />
     </g>
   </Sheet>
