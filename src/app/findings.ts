@@ -1,59 +1,80 @@
 import { signal } from '@preact/signals-core';
-import type { Findings } from '../domain/findings/findings.ts';
 import { type Asked, askForFindings } from '../platform/findings-worker.ts';
-import { changes } from './changes.ts';
+import type { Found } from '../workers/findings-message.ts';
+import { changes, type Topic } from './changes.ts';
+import { tabledWoods } from './findings-woods.ts';
 import { logId } from './session.ts';
 
 /** Progress is shown from here on; before, it would only flicker. */
 const SHOW_PROGRESS_AFTER_MS = 200;
 
-export const findings = signal<Findings | null>(null);
+/** What the rows are made from, in the order of the counters below. */
+const TOPICS: readonly Topic[] = ['box', 'events', 'log', 'rig', 'wood', 'both-ways'];
+
+export type { Found };
+
+export const findings = signal<Found | null>(null);
 /** Share done, once it takes long enough to be worth showing. */
 export const progress = signal<number | null>(null);
 export const findingsFailed = signal(false);
+/** The user stopped the reckoning. */
+export const findingsStopped = signal(false);
 
-let asked: Asked | undefined;
+let asked: Asked<Found | null> | undefined;
 let askedFor = '';
+/** The log that `findings` speaks of. */
+let foundIn = '';
 
-/** What the findings were reckoned from; when it is the same, so are they. */
-const state = (): string =>
-  [logId.value, changes.box.value, changes.events.value, changes.log.value, changes.rig.value].join(' ');
+/** Moves whenever the findings may have; a screen that shows them asks again then. */
+export const findingsState = (): string =>
+  [logId.value, ...TOPICS.map((topic) => changes[topic].value)].join(' ');
 
-/** Reckons the findings of the log on screen, unless nothing changed since the last time. */
+/** Reckons the findings of the log on screen, unless nothing was written since the last time, or nothing that touches a row. */
 export const reckonFindings = async (): Promise<void> => {
-  const wanted = state();
+  const wanted = findingsState();
   if (wanted === askedFor) return;
-  cancelFindings();
-  if (!askedFor.startsWith(`${logId.value} `)) findings.value = null;
+  drop();
+  const log = logId.value;
+  if (foundIn !== log) findings.value = null;
   askedFor = wanted;
   findingsFailed.value = false;
+  findingsStopped.value = false;
   let share = 0;
   const timer = setTimeout(() => {
-    progress.value = share;
+    if (asked === mine) progress.value = share;
   }, SHOW_PROGRESS_AFTER_MS);
-  const mine = askForFindings({ logIds: [logId.value] }, (done) => {
-    share = done;
-    if (progress.value !== null) progress.value = done;
-  });
+  const mine = askForFindings(
+    { logIds: [log], woods: tabledWoods, known: findings.value?.from ?? null },
+    (done) => {
+      share = done;
+      if (asked === mine && progress.value !== null) progress.value = done;
+    },
+  );
   asked = mine;
   try {
     const found = await mine.answer;
-    if (asked === mine) findings.value = found;
+    if (asked !== mine) return;
+    foundIn = log;
+    if (found) findings.value = found;
   } catch {
-    if (asked === mine) {
-      findingsFailed.value = true;
-      askedFor = '';
-    }
+    if (asked !== mine) return;
+    findingsFailed.value = true;
+    askedFor = '';
   } finally {
     clearTimeout(timer);
     if (asked === mine) progress.value = null;
   }
 };
 
-/** Stops the reckoning under way; what was found before stays. */
-export const cancelFindings = (): void => {
+const drop = (): void => {
   asked?.cancel();
   asked = undefined;
   askedFor = '';
   progress.value = null;
+};
+
+/** Stops the reckoning under way; what was found before stays. */
+export const cancelFindings = (): void => {
+  drop();
+  findingsStopped.value = true;
 };

@@ -1,11 +1,38 @@
+import type { BothWays } from '../domain/findings/both-ways.ts';
 import type { Findings } from '../domain/findings/findings.ts';
+import type { LastAlike } from '../domain/findings/last-alike.ts';
+import type { WoodFacts } from '../domain/findings/rows-from-log.ts';
+import type { PowerAt } from '../domain/findings/trial-power.ts';
 
-/** Which logs to read. Several are pooled, each a source of its own. */
-export interface FindingsQuestion {
+/** Which logs to read (several are pooled, each a source of its own), and what the tables say of woods: the page has them already. */
+interface OfLogs {
   readonly logIds: readonly string[];
+  readonly woods: Readonly<Record<string, WoodFacts>>;
+}
+
+/** `known` names what the asker has already: where it still holds, nothing is reckoned again. */
+export interface FindingsQuestion extends OfLogs {
+  readonly want: 'findings';
+  readonly known: string | null;
+}
+
+/** The rows behind the findings, or what their columns hold, as CSV. */
+export interface SheetQuestion extends OfLogs {
+  readonly want: 'rows' | 'columns';
+}
+
+export interface Found extends Findings {
+  /** Names the rows and trials that it was reckoned from. */
+  readonly from: string;
+  readonly lastAlike: LastAlike | null;
+  /** Trials by their ids. */
+  readonly trials: Readonly<Record<string, BothWays>>;
+  readonly power: readonly PowerAt[];
 }
 
 export type FindingsAnswer =
   | { readonly kind: 'progress'; readonly share: number }
-  | { readonly kind: 'found'; readonly findings: Findings }
+  | { readonly kind: 'found'; readonly found: Found }
+  | { readonly kind: 'unchanged' }
+  | { readonly kind: 'sheet'; readonly text: string }
   | { readonly kind: 'failed'; readonly reason: string };

@@ -5,15 +5,26 @@ import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { allBothWays, askedOf, lotOf, takeLot } from '../../src/app/both-ways.ts';
 import { beginBothWays } from '../../src/app/both-ways-trial.ts';
+import type { Found } from '../../src/app/findings.ts';
 import { openSession } from '../../src/app/session.ts';
-import type { JointTable } from '../../src/domain/findings/joint-row.ts';
+import { findingsOf } from '../../src/domain/findings/findings.ts';
+import { powerTable } from '../../src/domain/findings/trial-power.ts';
 import { forget } from '../../src/storage/connection.ts';
 import BothWays from '../../src/ui/places/findings/both-ways.tsx';
 
-const TABLE: JointTable = {
-  rows: [],
-  steps: [{ key: 'square-banjo', guards: ['lean'] }],
-  leftOut: {},
+const FOUND: Found = {
+  ...findingsOf({
+    rows: [],
+    steps: [
+      { key: 'square-banjo', sentence: 'Banjo against the square. Clamp it.', guards: ['lean'] },
+      { key: 'gap', sentence: 'Back off the cone. Still no card?', guards: ['creep'] },
+    ],
+    leftOut: {},
+  }),
+  from: '',
+  lastAlike: null,
+  trials: {},
+  power: powerTable(),
 };
 const only = async () => {
   const [trial] = await allBothWays();
@@ -30,7 +41,7 @@ afterEach(cleanup);
 
 describe('try it both ways', () => {
   it('draws and keeps the lots before the first box, two and two in every four', async () => {
-    render(<BothWays table={TABLE} />);
+    render(<BothWays found={FOUND} />);
     const boxes = await waitFor(() => screen.getByLabelText(/How many boxes/));
     fireEvent.input(boxes, { target: { value: '12' } });
     fireEvent.click(screen.getByRole('button', { name: 'Draw the lots' }));
@@ -42,7 +53,7 @@ describe('try it both ways', () => {
   });
 
   it('refuses too few boxes beside the field, and keeps what was typed', async () => {
-    render(<BothWays table={TABLE} />);
+    render(<BothWays found={FOUND} />);
     const boxes = await waitFor(() => screen.getByLabelText(/How many boxes/));
     fireEvent.input(boxes, { target: { value: '3' } });
     fireEvent.click(screen.getByRole('button', { name: 'Draw the lots' }));
@@ -64,14 +75,47 @@ describe('try it both ways', () => {
     expect((await askedOf('one'))?.lot).toBe(lots[0]);
   });
 
-  it('asks nothing once given up, and no box after the last lot', async () => {
+  it('asks no box after the last lot; the result is put away, stays among the earlier ones, and another can begin', async () => {
     await beginBothWays('square-banjo', 'Banjo against the square. Clamp it.', 8);
     for (let i = 0; i < 10; i++) await takeLot(`box ${i}`);
-    expect((await only()).boxes).toHaveLength(8);
+    const [trial] = await allBothWays();
+    expect(trial?.plan.boxes).toHaveLength(8);
     expect(await askedOf('another')).toBeNull();
-    render(<BothWays table={TABLE} />);
+    const result = {
+      difference: 0.25,
+      z: 0.7,
+      p: 0.48,
+      with: 4,
+      without: 4,
+      look: 'end',
+      clear: false,
+    } as const;
+    render(<BothWays found={{ ...FOUND, trials: { [trial?.id ?? '']: result } }} />);
+    await waitFor(() => screen.getByText(/At the end \(4 with the step, 4 without\): no clear answer/));
+    fireEvent.click(screen.getByRole('button', { name: 'Put the result away' }));
+    await waitFor(() => screen.getByRole('heading', { name: 'Earlier trials' }));
+    screen.getByRole('button', { name: 'Draw the lots' });
+    expect(screen.getByRole('listitem').textContent).toMatch(/Banjo against.*That is no leave to skip it/);
+  });
+
+  it('a trial given up half way asks nothing more, and no result is told of it', async () => {
+    await beginBothWays('square-banjo', 'Banjo against the square. Clamp it.', 8);
+    await takeLot('box 0');
+    render(<BothWays found={FOUND} />);
     fireEvent.click(await waitFor(() => screen.getByRole('button', { name: 'Give the trial up' })));
     await waitFor(async () => expect((await only()).givenUp).toBe(true));
     expect(await askedOf('box 0')).toBeNull();
+    await waitFor(() => screen.getByRole('button', { name: 'Draw the lots' }));
+    expect(screen.queryByRole('heading', { name: 'Earlier trials' })).toBeNull();
+  });
+
+  it('says before the lots are drawn what so many boxes can tell', async () => {
+    render(<BothWays found={FOUND} />);
+    const boxes = await waitFor(() => screen.getByLabelText(/How many boxes/));
+    screen.getByText(
+      /With 40 boxes: 31 chances in 100 of a clear answer.*An unclear answer then says little/,
+    );
+    fireEvent.input(boxes, { target: { value: '200' } });
+    await waitFor(() => screen.getByText(/With 200 boxes: 9\d chances in 100/));
   });
 });

@@ -4,7 +4,10 @@ import type { Part } from '../setup/events.ts';
 import type { Guard } from '../setup/procedure.ts';
 import type { Millimetres } from '../units/brands.ts';
 
-/** Where a step stood when the cutting of its part began, after all re-openings. What was carried over counts as what it was. */
+/**
+ * Where a step stood when its part was cut, after all re-openings, those between passes included. What was carried over
+ * counts as what it was.
+ */
 export type StepOutcome = 'done' | 'skipped' | 'left-failing' | 'not-needed' | 'not-recorded';
 
 export interface StepAtCut {
@@ -61,9 +64,10 @@ export interface JointRow {
   readonly tipFlatKnown: boolean;
 }
 
-/** A step that can be scored, and what it guards against. */
+/** A step that can be scored: what it says, in its newest wording, and what it guards against. */
 export interface StepMeaning {
   readonly key: string;
+  readonly sentence: string;
   readonly guards: readonly Guard[];
 }
 

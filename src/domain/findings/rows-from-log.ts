@@ -1,9 +1,10 @@
 import { threadWood } from '../log/box-story.ts';
 import type { Box, Rig, Trial } from '../log/records.ts';
 import type { Part } from '../setup/events.ts';
-import type { RunState, StepState } from '../setup/fold.ts';
+import type { StepStatus } from '../setup/fold.ts';
 import { clearanceTrialsOf } from './clearance-trials.ts';
 import { clustersOf } from './clusters.ts';
+import type { CutRun, CutStep } from './cut-run.ts';
 import type {
   FirstTry,
   JointRow,
@@ -26,7 +27,7 @@ export interface FoldedLog {
   readonly log: string;
   readonly boxes: ReadonlyMap<string, Box>;
   readonly rigs: ReadonlyMap<string, Rig>;
-  readonly runs: ReadonlyMap<string, RunState>;
+  readonly runs: ReadonlyMap<string, CutRun>;
   readonly woodFacts: (wood: string) => WoodFacts;
 }
 
@@ -57,18 +58,22 @@ export const rowsFromLogs = (logs: readonly FoldedLog[]): JointTable => {
       rows.push({ ...row, cluster: `${log.log} ${clusters[i]}` });
     });
   }
-  return { rows, steps: [...steps.values()].map(({ key, guards }) => ({ key, guards })), leftOut };
+  return {
+    rows,
+    steps: [...steps.values()].map(({ key, sentence, guards }) => ({ key, sentence, guards })),
+    leftOut,
+  };
 };
 
 /** The run under which each part was cut first; corrections after a trial came later and cannot have made it fail. */
-const runsCut = (box: Box, runs: ReadonlyMap<string, RunState>): readonly RunState[] =>
+const runsCut = (box: Box, runs: ReadonlyMap<string, CutRun>): readonly CutRun[] =>
   (['recess', 'tenon'] as const satisfies readonly Part[]).flatMap((part) => {
     const first = box.cuts.find((cut) => cut.part === part && !cut.correction && cut.runId !== null);
     const closed = box.setUps.find((ref) => ref.part === part && runs.get(ref.runId)?.closed === 'cut');
     return runs.get(first?.runId ?? closed?.runId ?? '') ?? [];
   });
 
-const whyLeftOut = (box: Box, cut: readonly RunState[]): LeftOut | null => {
+const whyLeftOut = (box: Box, cut: readonly CutRun[]): LeftOut | null => {
   if (cut.length === 0 && box.trials.length === 0 && box.closing?.scrapReason !== 'thread')
     return 'nothing-cut-yet';
   if (cut.some((run) => run.contested)) return 'set-up-contested';
@@ -76,17 +81,17 @@ const whyLeftOut = (box: Box, cut: readonly RunState[]): LeftOut | null => {
 };
 
 /** Hold points are never scored. */
-const scored = (run: RunState): readonly StepState[] => run.steps.filter(({ step }) => !step.hold);
+const scored = (run: CutRun): readonly CutStep[] => run.steps.filter(({ step }) => !step.hold);
 
 /** A run and the one it inherited its setting from: joints that share either share a set-up. */
-const lineageOf = (run: RunState): readonly string[] =>
+const lineageOf = (run: CutRun): readonly string[] =>
   run.fromRun && run.steps.some((step) => step.status === 'carried') ? [run.runId, run.fromRun] : [run.runId];
 
 const rowOf = (
   id: string,
   box: Box,
   { log, rigs, woodFacts }: FoldedLog,
-  cut: readonly RunState[],
+  cut: readonly CutRun[],
   experience: number,
 ): Omit<JointRow, 'cluster'> => {
   const wood = weakerCarrier(box, woodFacts);
@@ -119,7 +124,7 @@ const weakerCarrier = (box: Box, facts: FoldedLog['woodFacts']): string => {
   return hardness(base) < hardness(lid) ? base : lid;
 };
 
-const OUTCOME: Readonly<Record<StepState['status'], StepOutcome>> = {
+const OUTCOME: Readonly<Record<StepStatus, StepOutcome>> = {
   passed: 'done',
   carried: 'done',
   failed: 'left-failing',
@@ -131,7 +136,7 @@ const OUTCOME: Readonly<Record<StepState['status'], StepOutcome>> = {
   reopened: 'not-recorded',
 };
 
-const stepsAtCut = (cut: readonly RunState[], part: Part): Readonly<Record<string, StepAtCut>> => {
+const stepsAtCut = (cut: readonly CutRun[], part: Part): Readonly<Record<string, StepAtCut>> => {
   const run = cut.find((candidate) => candidate.part === part);
   if (!run) return {};
   return Object.fromEntries(

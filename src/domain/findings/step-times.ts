@@ -19,6 +19,8 @@ export interface StepTime {
   readonly change: { readonly factor: number; readonly p: number; readonly sessions: number } | null;
   /** Done in under half the median of the times before. */
   readonly hurried: number;
+  /** Time of the other steps where this one was missed, as a factor of theirs where it was done (1.1: a tenth longer). */
+  readonly without: Shift | null;
 }
 
 /** Where the set-up time goes, step by step. */
@@ -39,6 +41,7 @@ export const stepTimes = (table: JointTable): readonly StepTime[] => {
       share: all > 0 ? (usual[i] ?? 0) / all : 0,
       change: change && factorOf(change),
       hurried: hurriedOf(exact.map((time) => time.ms)),
+      without: timeWithout(rows, key),
     };
   });
 };
@@ -101,12 +104,12 @@ const hurriedOf = (ms: readonly number[]): number => {
 };
 
 /**
- * Time of the other steps where this one was done against where it was missed, as a factor (1.1: a tenth longer), from joints
- * whose other steps all have exact times. Null when there are too few. Hold points are not in it, so it cannot speak of them.
+ * From joints whose other steps all have exact times. Null when there are too few. Hold points are not in it, so it cannot
+ * speak of them.
  */
-export const timeWithout = (table: JointTable, key: string): Shift | null => {
+const timeWithout = (rows: readonly JointRow[], key: string): Shift | null => {
   const groups = { done: [] as number[], missed: [] as number[] };
-  for (const row of table.rows) {
+  for (const row of rows) {
     const exposure = exposureOf(row, key);
     const total = othersTime(row, key);
     if ((exposure === 'done' || exposure === 'missed') && total !== null)

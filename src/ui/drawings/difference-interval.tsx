@@ -1,5 +1,5 @@
 import './drawings.css';
-import { ticks } from 'd3-array';
+import { AxisMarks, IntervalMark } from './axis-marks.tsx';
 
 interface Props {
   /** Boxes in 100, more (+) or fewer (-) that failed where the step was missed. */
@@ -15,27 +15,24 @@ const WIDTH = 362;
 const LEFT = 10;
 const FROM = -50;
 const TO = 100;
+const LINE = 22;
 const at = (boxes: number): number =>
   LEFT + ((WIDTH - 2 * LEFT) * (Math.min(TO, Math.max(FROM, boxes)) - FROM)) / (TO - FROM);
 
 /** A difference with its interval on an axis through nought: a heavy line, a tooth at the estimate. */
-export const DifferenceInterval = ({ low, high, estimate, label, fewer, more }: Props) => {
-  const x = at(estimate);
-  return (
-    <svg class="drawing" viewBox={`0 0 ${WIDTH} 62`} role="img" aria-label={label}>
-      <path d={`M${LEFT} 26H${WIDTH - LEFT}`} stroke="var(--line)" stroke-width="1.5" />
-      {ticks(FROM, TO, 6).map((tick) => (
-        <path key={tick} d={`M${at(tick)} 26v5`} stroke="var(--line)" stroke-width="1.5" />
-      ))}
-      <path d={`M${at(0)} 6V34`} stroke="var(--ink)" stroke-width="2" />
-      <path d={`M${at(low)} 26H${at(high)}`} stroke="var(--blue)" stroke-width="5" stroke-linecap="round" />
-      <path d={`M${x - 8} 24L${x} 10L${x + 8} 24Z`} fill="var(--blue)" />
-      <text x={at(0) - 6} y="52" text-anchor="end" fill="var(--soft)">
-        {fewer}
-      </text>
-      <text x={at(0) + 6} y="52" fill="var(--soft)">
-        {more}
-      </text>
-    </svg>
-  );
-};
+export const DifferenceInterval = ({ low, high, estimate, label, fewer, more }: Props) => (
+  <svg class="drawing" viewBox={`0 0 ${WIDTH} 48`} role="img" aria-label={label}>
+    <path d={`M${LEFT} ${LINE}H${WIDTH - LEFT}`} stroke="var(--line)" stroke-width="1.5" />
+    <AxisMarks
+      y={LINE}
+      ticks={[
+        { x: at(-50), label: `50 ${fewer}` },
+        { x: at(0), label: '0' },
+        { x: at(50), label: '50' },
+        { x: at(100), label: `100 ${more}` },
+      ]}
+    />
+    <path d={`M${at(0)} 2V${LINE + 8}`} stroke="var(--ink)" stroke-width="2" />
+    <IntervalMark low={at(low)} high={at(high)} at={at(estimate)} y={LINE} />
+  </svg>
+);

@@ -1,6 +1,6 @@
 import type { Cause } from '../../domain/findings/suspect-table.ts';
 import type { Clue, Suspect } from '../../domain/findings/suspects.ts';
-import { symptomWord } from './findings-words.ts';
+import { symptomWord } from './findings-link-words.ts';
 import { movementWord } from './set-up-words.ts';
 
 const suspectWord: Readonly<Record<Suspect['cause'], string>> = {

@@ -26,7 +26,18 @@ export const woodsWords = {
   ownNote: 'A wood of your own; no table has it. It is reckoned with its group’s mean.',
   record: 'Your record',
   recordNone: 'No joint of yours in this wood has been tried yet.',
+  all: '100 in 100',
+  handbookHardness: (newton: number, lbf: number) =>
+    `Side hardness ${newton.toLocaleString('en')} N (${lbf.toLocaleString('en')} lbf).`,
+  handbookMoves: (length: string) => `A 50 mm joint goes ${length} out of round in a heated house.`,
+  moreOf: (name: string) => `More of ${name}`,
+  byHardness: 'By its hardness',
+  expected: (pitch: string, value: number, low: number, high: number) =>
+    `${pitch}: about ${value} threads in 100 hold, ${low} to ${high} 9 times in 10`,
+  expectedAbout: (joints: number, woods: number) =>
+    `What woods as hard as this one did in your log, from ${joints} joints in ${woods} woods; without hardener.`,
   recordWait: 'Reading your log…',
+  recordNot: 'Your log was not read to its end; open Findings to read it.',
   pitch: (pitch: string, hardened: boolean) => (hardened ? `${pitch}, with hardener` : pitch),
   held: (held: number, of: number) => `crests held in ${held} of ${of}`,
   right: (right: number, of: number) => `${right} of ${of} right at the first trial or after one easing`,
@@ -34,7 +45,7 @@ export const woodsWords = {
   finest: (pitch: string, chance: number) =>
     `Finest pitch that holds, so far: ${pitch} (${chance} in 100 sure).`,
   finestUnknown: 'Finest pitch that holds: not known yet.',
-  little: 'Little tried: under five boxes. Its hardness is the better guide.',
+  little: 'Little tried: under five boxes. Hardness is the better guide.',
   boxes: (count: number) => (count === 1 ? '1 box' : `${count} boxes`),
   cautions:
     'Dust of any wood harms lungs in time, and some woods sensitise skin and lungs, tropical ones above all. Extraction, a mask that fits; stop at the first sign.',

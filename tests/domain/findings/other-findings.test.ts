@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allowances } from '../../../src/domain/findings/allowance.ts';
-import { bothWays, drawLots, trialPower } from '../../../src/domain/findings/both-ways.ts';
+import { bothWays } from '../../../src/domain/findings/both-ways.ts';
 import { contradicts, wantedBy } from '../../../src/domain/findings/clearance-likelihood.ts';
 import { clustersOf } from '../../../src/domain/findings/clusters.ts';
+import { drawLots } from '../../../src/domain/findings/draw-lots.ts';
 import { hardnessCurve, heldAt } from '../../../src/domain/findings/hardness-curve.ts';
 import { howManyMore } from '../../../src/domain/findings/how-many-more.ts';
 import type { ClearanceTrial, JointRow, JointTable } from '../../../src/domain/findings/joint-row.ts';
@@ -13,6 +14,7 @@ import { drift, shift } from '../../../src/domain/findings/rank-statistics.ts';
 import { dictionarySheet, rowsSheet } from '../../../src/domain/findings/rows-sheet.ts';
 import { stepTimes } from '../../../src/domain/findings/step-times.ts';
 import { type Case, suspects } from '../../../src/domain/findings/suspects.ts';
+import { trialPower } from '../../../src/domain/findings/trial-power.ts';
 import { woodsByPitch } from '../../../src/domain/findings/woods-by-pitch.ts';
 import { checkpoint } from '../../../src/domain/findings/words.ts';
 import { seededRandom } from '../../../src/domain/log/random.ts';
@@ -22,7 +24,7 @@ import { rowOf } from './row-of.ts';
 
 const tableOf = (rows: readonly JointRow[]): JointTable => ({
   rows,
-  steps: [{ key: 'gap', guards: ['creep'] }],
+  steps: [{ key: 'gap', sentence: 'Still no card?', guards: ['creep'] }],
   leftOut: {},
 });
 

@@ -1,19 +1,21 @@
 import { describe, expect, it } from 'vitest';
+import { type CutRun, cutRuns } from '../../../src/domain/findings/cut-run.ts';
 import { type FoldedLog, rowsFromLogs } from '../../../src/domain/findings/rows-from-log.ts';
 import { stepLinks } from '../../../src/domain/findings/step-links.ts';
 import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';
 import { groupBy } from '../../../src/domain/log/group-by.ts';
 import type { Box, Rig, Trial } from '../../../src/domain/log/records.ts';
-import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
+import { foldRun } from '../../../src/domain/setup/fold.ts';
 
 const NOW = Date.UTC(2026, 10, 25);
 
 const demo = (): FoldedLog => {
   const { records, events } = generateDemo(DEMO_SEED, NOW);
-  const runs = new Map<string, RunState>();
+  const runs = new Map<string, CutRun>();
+  const keep = cutRuns();
   for (const [id, list] of groupBy(events, (event) => event.runId)) {
     const run = foldRun(list);
-    if (run) runs.set(id, run);
+    if (run) runs.set(id, keep(run));
   }
   const of = <T>(kind: string): ReadonlyMap<string, T> =>
     new Map(records.flatMap((r) => (r.kind === kind && r.body ? [[r.id, r.body as T] as const] : [])));
@@ -66,8 +68,8 @@ describe('rows from a log', () => {
 
   it('a contested set-up leaves its box out, and says so', () => {
     const run = [...log.runs.values()].find(
-      ({ boxId, closed }) => boxId === first[0] && closed === 'cut',
-    ) as RunState;
+      ({ runId, closed }) => closed === 'cut' && first[1].setUps.some((ref) => ref.runId === runId),
+    ) as CutRun;
     const runs = new Map([...log.runs, [run.runId, { ...run, contested: true }]]);
     const found = rowsFromLogs([{ ...one(first[1]), runs }]);
     expect(found.rows).toEqual([]);

@@ -11,8 +11,8 @@ import { seededRandom } from '../../../src/domain/log/random.ts';
 import { inventedLog } from '../../simulation/findings/invented-log.ts';
 import { rowOf } from './row-of.ts';
 
-const GAP: StepMeaning = { key: 'gap', guards: ['lean', 'tilt', 'creep'] };
-const BOARD: StepMeaning = { key: 'board', guards: ['lean', 'tilt'] };
+const GAP: StepMeaning = { key: 'gap', sentence: 'Still no card?', guards: ['lean', 'tilt', 'creep'] };
+const BOARD: StepMeaning = { key: 'board', sentence: 'Board flat.', guards: ['lean', 'tilt'] };
 const tableOf = (rows: readonly JointRow[], steps = [GAP, BOARD]): JointTable => ({
   rows,
   steps,

@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  bothWays,
-  drawLots,
-  type Expected,
-  type Lot,
-  trialPower,
-} from '../../../src/domain/findings/both-ways.ts';
+import { bothWays } from '../../../src/domain/findings/both-ways.ts';
+import { drawLots, type Lot } from '../../../src/domain/findings/draw-lots.ts';
+import { type Expected, trialPower } from '../../../src/domain/findings/trial-power.ts';
 import { type Random, seededRandom } from '../../../src/domain/log/random.ts';
 import { must } from '../../domain/findings/expect-digits.ts';
 import { measured, pick, TIMEOUT } from './scale.ts';

@@ -11,6 +11,7 @@ import { mm } from '../../../src/domain/units/brands.ts';
 /** Ten invented steps that guard against lean and creep; every fault of size or taper is one they could explain. */
 export const STEPS: readonly StepMeaning[] = Array.from({ length: 10 }, (_, i) => ({
   key: `step-${i}`,
+  sentence: `Step ${i}.`,
   guards: ['lean', 'creep'],
 }));
 

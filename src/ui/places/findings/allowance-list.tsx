@@ -3,7 +3,8 @@ import type { Allowance, Allowances } from '../../../domain/findings/allowance.t
 import { type Millimetres, mm } from '../../../domain/units/brands.ts';
 import { writeLength, writePitch } from '../../../domain/units/write-quantity.ts';
 import { TrialStrip } from '../../drawings/trial-strip.tsx';
-import { findingsWords as words } from '../../text/findings-words.ts';
+import { allowanceFigureWords as words } from '../../text/findings-figure-words.ts';
+import { linkWords } from '../../text/findings-link-words.ts';
 
 /** Clearances are spoken of in thou by inch users, in hundredths by the others. */
 const clearanceWords = (length: number): string =>
@@ -15,35 +16,70 @@ export const AllowanceList = ({ found: { pitches, silent } }: { found: Allowance
   if (told.length === 0) return null;
   return (
     <section>
-      <h2>{words.allowance}</h2>
+      <h2>{words.title}</h2>
       {told.map((allowance) => (
         <AtPitch key={allowance.pitch} allowance={allowance} />
       ))}
-      {silent > 0 && <p class="soft">{words.allowanceSilent(silent)}</p>}
+      {silent > 0 && <p class="soft">{words.silent(silent)}</p>}
     </section>
   );
 };
+
+const VERDICTS = ['tight', 'right', 'slack'] as const;
 
 const AtPitch = ({ allowance }: { allowance: Allowance }) => {
   const { pitch, clearance, geometric, joints, contradictory, marks } = allowance;
   const count = (verdict: string) => marks.filter((mark) => mark.verdict === verdict).length;
   return (
     <article>
-      <h3>{words.allowanceAt(writePitch(pitch as Millimetres, 'tpi'), clearanceWords(clearance.value))}</h3>
+      <h3>{words.at(writePitch(pitch as Millimetres, 'tpi'), clearanceWords(clearance.value))}</h3>
+      <p>
+        {words.between(clearanceWords(clearance.low), clearanceWords(clearance.high), joints)}{' '}
+        {words.usual(clearanceWords(geometric))}
+        {contradictory > 0 && ` ${words.contradictory(contradictory)}`}
+      </p>
       <TrialStrip
         marks={marks}
         low={clearance.low}
         high={clearance.high}
         estimate={clearance.value}
-        label={words.allowanceStrip(count('tight'), count('right'), count('slack'))}
+        label={words.strip(count('tight'), count('right'), count('slack'))}
         axis={clearanceWords}
-        words={{ tight: words.tight, right: words.right, slack: words.slack }}
+        words={words.felt}
       />
-      <p class="soft">
-        {words.allowanceBetween(clearanceWords(clearance.low), clearanceWords(clearance.high), joints)}{' '}
-        {words.allowanceUsual(clearanceWords(geometric))}
-        {contradictory > 0 && ` ${words.allowanceContradictory(contradictory)}`}
-      </p>
+      <details>
+        <summary>{linkWords.numbers}</summary>
+        <Numbers allowance={allowance} />
+      </details>
     </article>
   );
 };
+
+const Numbers = ({ allowance: { marks, spread, halfBand } }: { allowance: Allowance }) => (
+  <div class="numbers">
+    <table>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">{words.trials}</th>
+          <th scope="col">{words.from}</th>
+          <th scope="col">{words.to}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {VERDICTS.map((verdict) => {
+          const felt = marks.flatMap((mark) => (mark.verdict === verdict ? mark.clearance : []));
+          return (
+            <tr key={verdict}>
+              <th scope="row">{words.felt[verdict]}</th>
+              <td>{felt.length}</td>
+              <td>{felt.length > 0 && clearanceWords(Math.min(...felt))}</td>
+              <td>{felt.length > 0 && clearanceWords(Math.max(...felt))}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+    <p class="soft">{words.spread(clearanceWords(spread), clearanceWords(halfBand))}</p>
+  </div>
+);

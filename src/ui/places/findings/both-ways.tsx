@@ -1,77 +1,52 @@
-import { useSignal } from '@preact/signals';
-import { allBothWays, changeBothWays } from '../../../app/both-ways.ts';
-import { beginBothWays, standingOf } from '../../../app/both-ways-trial.ts';
+import { allBothWays, type BothWaysOnHand, changeBothWays } from '../../../app/both-ways.ts';
+import type { Found } from '../../../app/findings.ts';
 import { logId } from '../../../app/session.ts';
-import { trialPower } from '../../../domain/findings/both-ways.ts';
-import type { JointTable } from '../../../domain/findings/joint-row.ts';
-import { readCount } from '../../../domain/units/read-quantity.ts';
-import { Field } from '../../parts/field.tsx';
-import { useForm } from '../../parts/use-form.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { bothWaysWords as words } from '../../text/both-ways-words.ts';
-import { useStepNames } from './use-step-names.ts';
+import { BeginBothWays } from './both-ways-begin.tsx';
 
-/** The trial under way, or the way to begin one. */
-const BothWays = ({ table }: { table: JointTable }) => {
+const isFull = ({ plan }: BothWaysOnHand): boolean => plan.boxes.length >= plan.lots.length;
+
+/** The trial under way or the way to begin one, and what earlier ones said. */
+const BothWays = ({ found }: { found: Found }) => {
   const trials = useLive(allBothWays, ['both-ways', 'log'], logId.value).value;
-  const open = trials?.find(({ plan }) => !plan.givenUp);
+  const open = trials?.find((trial) => !trial.plan.givenUp);
+  const earlier = trials?.filter((trial) => trial !== open && isFull(trial)) ?? [];
   return (
     <section>
       <h2>{words.title}</h2>
       <p class="soft">{words.about}</p>
-      {open && (
+      {open && <UnderWay trial={open} found={found} />}
+      {trials && !open && <BeginBothWays steps={found.steps} power={found.power} />}
+      {earlier.length > 0 && (
         <>
-          <p>{words.underWay(open.plan.sentence, open.plan.boxes.length, open.plan.lots.length)}</p>
-          <p>{words.standing(standingOf(open.plan, table.rows))}</p>
-          <button
-            type="button"
-            onClick={() => changeBothWays(open.id, (plan) => ({ ...plan, givenUp: true }))}
-          >
-            {words.giveUp}
-          </button>
+          <h3>{words.earlier}</h3>
+          <ul>
+            {earlier.map(({ id, plan }) => (
+              <li key={id}>
+                “{plan.sentence}” {words.standing(found.trials[id])}
+              </li>
+            ))}
+          </ul>
         </>
       )}
-      {trials && !open && <Begin table={table} />}
     </section>
   );
 };
 
-/** What a log of this kind commonly looks like, for telling the power beforehand (shares right). */
-const EXPECTED = { measure: 'right', withRate: 0.85, withoutRate: 0.65 } as const;
-
-const Begin = ({ table }: { table: JointTable }) => {
-  const nameOf = useStepNames();
-  const step = useSignal(table.steps[0]?.key ?? '');
-  const form = useForm('both ways', { boxes: '40' });
-  const boxes = Number(form.values.value.boxes);
+const UnderWay = ({ trial, found }: { trial: BothWaysOnHand; found: Found }) => {
+  const { id, plan } = trial;
   return (
-    <form
-      onSubmit={async (event) => {
-        event.preventDefault();
-        const count = form.read('boxes', (field, typed) => readCount(field, typed, { min: 8, max: 200 }));
-        if (count === undefined || step.value === '') return;
-        if (await beginBothWays(step.value, nameOf(step.value), count - (count % 4))) form.done();
-      }}
-    >
-      <label>
-        {words.step}
-        <select
-          value={step.value}
-          onChange={(event) => {
-            step.value = event.currentTarget.value;
-          }}
-        >
-          {table.steps.map(({ key }) => (
-            <option key={key} value={key}>
-              {nameOf(key)}
-            </option>
-          ))}
-        </select>
-      </label>
-      <Field form={form} name="boxes" label={words.boxes} keys="numeric" />
-      {boxes >= 8 && boxes <= 200 && <p class="soft">{words.power(boxes, trialPower(boxes, EXPECTED))}</p>}
-      <button type="submit">{words.begin}</button>
-    </form>
+    <>
+      <p>
+        <b>{words.underWay(plan.sentence, plan.boxes.length, plan.lots.length)}</b>
+      </p>
+      <p>{words.standing(found.trials[id])}</p>
+      {!isFull(trial) && <p class="soft">{words.asked}</p>}
+      <button type="button" onClick={() => changeBothWays(id, (now) => ({ ...now, givenUp: true }))}>
+        {isFull(trial) ? words.putAway : words.giveUp}
+      </button>
+    </>
   );
 };
 

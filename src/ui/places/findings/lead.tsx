@@ -1,27 +1,35 @@
 import type { Findings } from '../../../domain/findings/findings.ts';
-import { linkWord, findingsWords as words } from '../../text/findings-words.ts';
-import { useStepNames } from './use-step-names.ts';
+import { linkWord } from '../../text/findings-link-words.ts';
+import { findingsWords as words } from '../../text/findings-words.ts';
+import type { NameOf } from './step-name.ts';
 
 /** The first thing to read: what to change tomorrow, or that there is nothing to. */
-export const Lead = ({ found: { table, links } }: { found: Findings }) => {
-  const nameOf = useStepNames();
-  const tried = table.rows.filter((row) => row.firstTry !== 'unknown');
-  const count = (what: string) => tried.filter((row) => row.firstTry === what).length;
+export const Lead = ({ found, nameOf }: { found: Findings; nameOf: NameOf }) => {
+  const { links, firstTries, rows, leftOut } = found;
+  const { right, eased, unknown } = firstTries;
   const worth = links.links.filter(({ verdict: { word } }) => word === 'strong' || word === 'possible');
   return (
     <section class="lead">
       <h2>{words.tomorrow}</h2>
-      {worth.length === 0 ? (
-        <p class="say">{links.wordsAt === 0 ? words.nothingFew(links.wordsNext) : words.nothing}</p>
+      {worth.map(({ step, verdict }) => (
+        <p key={step} class="say">
+          {words.change(nameOf(step), linkWord[verdict.word])}
+        </p>
+      ))}
+      {worth.length > 0 ? (
+        <p>{words.together}</p>
+      ) : links.wordsAt === 0 ? (
+        <p class="say">{words.nothingFew(links.wordsNext)}</p>
       ) : (
-        worth.map(({ step, verdict }) => (
-          <p key={step} class="say">
-            {words.change(nameOf(step), linkWord[verdict.word])}
-          </p>
-        ))
+        <>
+          <p class="say">{words.nothing}</p>
+          <p>{words.nothingAbout}</p>
+        </>
       )}
-      {worth.length > 0 && <p>{words.together}</p>}
-      <p class="soft">{words.rightFirst(count('right'), count('eased'), tried.length)}</p>
+      <p class="soft">
+        {words.rightFirst(right, eased, rows - unknown)}{' '}
+        {words.leftOut({ ...leftOut, [words.untried]: unknown })}
+      </p>
     </section>
   );
 };

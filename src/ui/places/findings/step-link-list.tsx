@@ -1,27 +1,31 @@
 import type { StepLink, StepLinks } from '../../../domain/findings/step-links.ts';
 import type { Word } from '../../../domain/findings/words.ts';
-import { DifferenceInterval } from '../../drawings/difference-interval.tsx';
-import { linkSentence, linkWord, findingsWords as words } from '../../text/findings-words.ts';
-import { LinkNumbers } from './link-numbers.tsx';
-import { useStepNames } from './use-step-names.ts';
+import { linkWord, linkWords } from '../../text/findings-link-words.ts';
+import { findingsWords as words } from '../../text/findings-words.ts';
+import { Link, QuietLink } from './link.tsx';
+import type { NameOf } from './step-name.ts';
 
-const ORDER: readonly Word[] = ['strong', 'possible', 'the-other-way', 'too-few', 'no-sign'];
+const TOLD: readonly Word[] = ['strong', 'possible', 'the-other-way'];
 
-/** Every scored step, the plainest link first. */
-export const StepLinkList = ({ links: { links, wordsAt, wordsNext } }: { links: StepLinks }) => {
-  const nameOf = useStepNames();
-  const sorted = [...links].sort(
+/** Every scored step: those that show a link first and in full, the quiet ones together. */
+export const StepLinkList = ({ links, nameOf }: { links: StepLinks; nameOf: NameOf }) => {
+  const { wordsAt, wordsNext } = links;
+  const sorted = [...links.links].sort(
     (a, b) =>
-      ORDER.indexOf(a.verdict.word) - ORDER.indexOf(b.verdict.word) ||
+      TOLD.indexOf(a.verdict.word) - TOLD.indexOf(b.verdict.word) ||
       (b.difference?.value ?? -1) - (a.difference?.value ?? -1),
   );
+  const of = (word: Word) => sorted.filter(({ verdict }) => verdict.word === word);
+  const given = { nameOf, next: wordsNext };
   return (
     <section>
       <h2>{words.steps}</h2>
       <p class="soft">{words.stepsAbout}</p>
-      {sorted.map((link) => (
-        <Link key={link.step} link={link} name={nameOf(link.step)} />
+      {TOLD.flatMap(of).map((link) => (
+        <Link key={link.step} link={link} {...given} />
       ))}
+      <Quiet links={of('too-few')} word="too-few" about={linkWords.tooFewAbout} {...given} />
+      <Quiet links={of('no-sign')} word="no-sign" about={linkWords.noSignAbout} {...given} />
       <p class="soft">
         {words.wordsAt(wordsAt, wordsNext)} {words.luck}
       </p>
@@ -29,30 +33,21 @@ export const StepLinkList = ({ links: { links, wordsAt, wordsNext } }: { links: 
   );
 };
 
-const Link = ({ link, name }: { link: StepLink; name: string }) => {
-  const { verdict, difference, howManyMore } = link;
-  const sentence = linkSentence(link);
-  return (
-    <article class="link">
-      <h3>{name}</h3>
-      <p>
-        <b>{linkWord[verdict.word]}.</b> {sentence}
-      </p>
-      {difference && (
-        <DifferenceInterval
-          low={100 * difference.low}
-          high={100 * difference.high}
-          estimate={100 * difference.value}
-          label={words.difference(difference.value, difference.low, difference.high)}
-          fewer={words.fewer}
-          more={words.more}
-        />
-      )}
-      {verdict.word === 'no-sign' && <p>{words.noSign}</p>}
-      {verdict.word === 'the-other-way' && <p>{words.otherWay}</p>}
-      {verdict.because && verdict.word !== 'strong' && <p class="soft">{words.because(verdict.because)}</p>}
-      {howManyMore && verdict.word !== 'strong' && <p class="soft">{words.howMany(howManyMore)}</p>}
-      <LinkNumbers link={link} />
-    </article>
+interface QuietProps {
+  readonly links: readonly StepLink[];
+  readonly word: Word;
+  readonly about: string;
+  readonly nameOf: NameOf;
+  readonly next: number;
+}
+
+const Quiet = ({ links, word, about, ...given }: QuietProps) =>
+  links.length === 0 ? null : (
+    <>
+      <h3 class="group">{linkWord[word]}</h3>
+      <p>{about}</p>
+      {links.map((link) => (
+        <QuietLink key={link.step} link={link} {...given} />
+      ))}
+    </>
   );
-};

@@ -1,26 +1,69 @@
 import { logId } from '../../../app/session.ts';
 import { woodNames } from '../../../app/wood-names.ts';
-import type { WoodsByPitch } from '../../../domain/findings/woods-by-pitch.ts';
+import type { ByHardness } from '../../../domain/findings/hardness-lines.ts';
+import type { WoodRecord, WoodsByPitch } from '../../../domain/findings/woods-by-pitch.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { hrefTo } from '../../shell/route.ts';
-import { findingsWords as words } from '../../text/findings-words.ts';
-import { OwnRecord } from '../woods/own-record.tsx';
+import { woodFigureWords as words } from '../../text/findings-figure-words.ts';
+import { woodsWords } from '../../text/woods-words.ts';
+import { finestWords, OwnRecord } from '../woods/own-record.tsx';
+import { HardnessPicture } from './hardness-picture.tsx';
 
-/** Woods tried most, each with its pitches folded under it. */
-export const WoodList = ({ woods: { woods } }: { woods: WoodsByPitch }) => {
-  const nameOf = useLive(woodNames, ['wood', 'log'], logId.value).value;
-  const sorted = [...woods].sort((a, b) => b.boxes - a.boxes);
+interface Props {
+  readonly woods: WoodsByPitch;
+  readonly byHardness: ByHardness | null;
+}
+
+/** Woods tried most, each with its pitches folded under it; those little tried apart, by their hardness. */
+export const WoodList = ({ woods: { woods, silent }, byHardness }: Props) => {
+  const names = useLive(woodNames, ['wood', 'log'], logId.value).value;
+  const nameOf = (wood: string) => names?.(wood) ?? wood;
+  const tried = woods.filter(({ littleTried }) => !littleTried).sort((a, b) => b.boxes - a.boxes);
+  const little = woods
+    .filter(({ littleTried }) => littleTried)
+    .sort((a, b) => (b.hardness ?? 0) - (a.hardness ?? 0));
   return (
     <section>
-      <h2>{words.woods}</h2>
-      <p class="soft">{words.woodsAbout}</p>
-      {sorted.map((record) => (
+      <h2>{words.title}</h2>
+      <p class="soft">
+        {words.about} {words.silent(silent['never-tried'])}
+      </p>
+      {tried.map((record) => (
         <details key={record.wood}>
-          <summary>{nameOf?.(record.wood) ?? record.wood}</summary>
+          <summary>
+            <span>
+              <b>{nameOf(record.wood)}</b>
+              <br />
+              {finestWords(record)}
+            </span>
+          </summary>
           <OwnRecord record={record} />
         </details>
       ))}
-      <a href={hrefTo('woods')}>{words.allWoods}</a>
+      {little.length > 0 && <LittleTried woods={little} nameOf={nameOf} />}
+      {byHardness && <HardnessPicture found={byHardness} woods={woods} />}
+      <a href={hrefTo('woods')}>{words.all}</a>
     </section>
   );
 };
+
+const LittleTried = ({
+  woods,
+  nameOf,
+}: {
+  woods: readonly WoodRecord[];
+  nameOf: (wood: string) => string;
+}) => (
+  <>
+    <h3>{words.little}</h3>
+    <p class="soft">{words.littleAbout}</p>
+    <ul>
+      {woods.map(({ wood, boxes, hardness }) => (
+        <li key={wood}>
+          <a href={hrefTo('woods', wood)}>{nameOf(wood)}</a>: {woodsWords.boxes(boxes)}
+          {hardness !== null && `, ${words.newton(hardness)}`}
+        </li>
+      ))}
+    </ul>
+  </>
+);

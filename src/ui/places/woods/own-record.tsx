@@ -3,24 +3,23 @@ import { writePitch } from '../../../domain/units/write-quantity.ts';
 import { ShareInterval } from '../../drawings/share-interval.tsx';
 import { woodsWords as words } from '../../text/woods-words.ts';
 
-/** How this wood held each pitch in one's own log, with honest width. */
-export const OwnRecord = ({ record }: { record: WoodRecord | undefined }) => {
-  if (!record) return <p>{words.recordNone}</p>;
-  return (
-    <>
-      <p>
-        {words.boxes(record.boxes)}.{' '}
-        {record.finest
-          ? words.finest(writePitch(record.finest.pitch, 'tpi'), Math.round(100 * record.finest.chance))
-          : words.finestUnknown}
-      </p>
-      {record.littleTried && <p>{words.little}</p>}
-      {record.pitches.map((at) => (
-        <AtPitch key={`${at.pitch} ${at.hardened}`} at={at} />
-      ))}
-    </>
-  );
-};
+/** How many boxes, and the finest pitch that holds. */
+export const finestWords = ({ boxes, finest }: WoodRecord): string =>
+  `${words.boxes(boxes)}. ${
+    finest
+      ? words.finest(writePitch(finest.pitch, 'tpi'), Math.round(100 * finest.chance))
+      : words.finestUnknown
+  }`;
+
+/** How this wood held each pitch in one's own log, with honest width: the counts stand above each picture. */
+export const OwnRecord = ({ record }: { record: WoodRecord }) => (
+  <>
+    {record.littleTried && <p>{words.little}</p>}
+    {record.pitches.map((at) => (
+      <AtPitch key={`${at.pitch} ${at.hardened}`} at={at} />
+    ))}
+  </>
+);
 
 const AtPitch = ({ at }: { at: WoodAtPitch }) => {
   const pitch = words.pitch(writePitch(at.pitch, 'tpi'), at.hardened);
@@ -32,7 +31,7 @@ const AtPitch = ({ at }: { at: WoodAtPitch }) => {
       <p>
         <b>{pitch}</b>: {words.held(at.held.events, at.held.total)}
       </p>
-      <ShareInterval low={low} high={high} estimate={mean} label={`${pitch}: ${between}`} />
+      <ShareInterval low={low} high={high} estimate={mean} label={`${pitch}: ${between}`} all={words.all} />
       <p class="soft">
         {between}; {words.right(at.right.events, at.right.total)}
       </p>

@@ -1,10 +1,11 @@
-import { findings, findingsFailed } from '../../../app/findings.ts';
+import { findings, findingsFailed, findingsStopped } from '../../../app/findings.ts';
 import { settings } from '../../../app/session.ts';
 import { movementOf, type WoodOnHand } from '../../../app/woods.ts';
 import { writeLength } from '../../../domain/units/write-quantity.ts';
 import { hrefTo } from '../../shell/route.ts';
 import { woodsWords as words } from '../../text/woods-words.ts';
-import { OwnRecord } from './own-record.tsx';
+import { ByItsHardness } from './by-its-hardness.tsx';
+import { finestWords, OwnRecord } from './own-record.tsx';
 
 /** One wood: its figures with where they come from, and one's own record by pitch. */
 export const WoodPage = ({ wood }: { wood: WoodOnHand | null }) => (
@@ -15,11 +16,7 @@ export const WoodPage = ({ wood }: { wood: WoodOnHand | null }) => (
       <>
         <section>
           <h2>{words.record}</h2>
-          {findings.value || findingsFailed.value ? (
-            <OwnRecord record={findings.value?.woods.woods.find((record) => record.wood === wood.key)} />
-          ) : (
-            <p aria-busy="true">{words.recordWait}</p>
-          )}
+          <Record wood={wood} />
         </section>
         {wood.species ? <Figures wood={wood} /> : <p>{words.ownNote}</p>}
         <p class="soft">{words.cautions}</p>
@@ -27,6 +24,24 @@ export const WoodPage = ({ wood }: { wood: WoodOnHand | null }) => (
     )}
   </main>
 );
+
+const Record = ({ wood }: { wood: WoodOnHand }) => {
+  const found = findings.value;
+  if (!found)
+    return findingsFailed.value || findingsStopped.value ? (
+      <p>{words.recordNot}</p>
+    ) : (
+      <p aria-busy="true">{words.recordWait}</p>
+    );
+  const record = found.woods.woods.find((each) => each.wood === wood.key);
+  return (
+    <>
+      <p>{record ? finestWords(record) : words.recordNone}</p>
+      {record && <OwnRecord record={record} />}
+      {(!record || record.littleTried) && <ByItsHardness wood={wood} found={found.byHardness} />}
+    </>
+  );
+};
 
 const Figures = ({ wood: { species } }: { wood: WoodOnHand }) => {
   if (!species) return null;

@@ -1,8 +1,7 @@
 import './woods.css';
 import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
-import { changes } from '../../../app/changes.ts';
-import { findings, reckonFindings } from '../../../app/findings.ts';
+import { findings, findingsState, reckonFindings } from '../../../app/findings.ts';
 import { logId } from '../../../app/session.ts';
 import { allWoods, type WoodOnHand } from '../../../app/woods.ts';
 import { useLive } from '../../parts/use-live.ts';
@@ -16,10 +15,10 @@ const ROWS = 20;
 /** Species: what the handbook says, and one's own record by pitch. */
 const Woods = ({ rest }: { rest: readonly string[] }) => {
   const woods = useLive(allWoods, ['wood', 'log'], logId.value).value;
-  const seen = [logId.value, changes.box.value, changes.events.value].join(' ');
+  const state = findingsState();
   useEffect(() => {
     reckonFindings();
-  }, [seen]);
+  }, [state]);
   if (!woods) return <main class="page" aria-busy="true" />;
   const [key] = rest;
   if (key === undefined) return <WoodList woods={woods} />;
