@@ -7,11 +7,9 @@ import {
   tenonForBore,
   USUAL_READING,
 } from '../domain/joint/bore.ts';
-import { dialTarget } from '../domain/joint/dial.ts';
 import { type Pair, tenonForClearance } from '../domain/joint/fit.ts';
-import { passDepths } from '../domain/joint/passes.ts';
-import { type JointPlan, type PlannedPass, planJoint } from '../domain/joint/plan.ts';
-import { formOf, type PlanInput } from '../domain/joint/plan-input.ts';
+import { type JointPlan, type PlannedPass, planJoint, planPasses } from '../domain/joint/plan.ts';
+import type { PlanInput } from '../domain/joint/plan-input.ts';
 import { checkTenon, type TenonCheck } from '../domain/joint/tenon-check.ts';
 import type { BoreReading, Box, Instrument, Rig } from '../domain/log/records.ts';
 import { ok, type Result } from '../domain/result.ts';
@@ -132,18 +130,5 @@ export const planOf = (
 };
 
 /** The passes to a depth of one's own, in the manner of the plan: for a tenon cut deeper or shallower to suit its size. */
-export const passesTo = ({ input }: Reckoned, depth: Millimetres): Result<readonly PlannedPass[]> => {
-  const groove = { form: formOf(input), depth };
-  const depths = passDepths(
-    groove,
-    input.passes === 'equal-area' ? { by: 'equal-area', passes: 2 } : { by: input.passes },
-  );
-  if (!depths.ok) return depths;
-  const passes: PlannedPass[] = [];
-  for (const each of depths.value) {
-    const dial = input.dial === null ? ok(null) : dialTarget(each, input.dial);
-    if (!dial.ok) return dial;
-    passes.push({ depth: each, dial: dial.value });
-  }
-  return ok(passes);
-};
+export const passesTo = ({ input }: Reckoned, depth: Millimetres): Result<readonly PlannedPass[]> =>
+  planPasses(input, depth);

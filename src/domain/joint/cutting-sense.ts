@@ -11,14 +11,12 @@ export interface Cranked {
 
 /**
  * Whether the tooth climbs (moves along with the surface: it pulls the crank) or cuts conventionally (moves against it: it pushes back).
- * Derived from surface velocities at the contact, about the axis that points to the tailstock: forward turns +1; a right-hand screw turns the
- * way it travels, so cranking in (toward the headstock) is -1. A tenon's contact lies between the two axes, so there equal senses of
+ * Derived from surface velocities at the contact, with senses of rotation about the axis that points to the tailstock: the lathe running
+ * forward turns forward; a right-hand screw turns the way it travels, so cranking out (toward the tailstock) is forward too. A tenon's contact lies between the two axes, so there equal senses of
  * rotation meet head on; in a recess both axes lie on the same side of it, so equal senses run along. Exact.
  */
 export const cuttingSense = ({ part, hand, direction, lathe }: Cranked): 'climb' | 'conventional' => {
-  const travel = direction === 'in' ? -1 : 1;
-  const work = hand === 'right' ? travel : -travel;
-  const cutter = lathe === 'forward' ? 1 : -1;
-  const cutterSide = part === 'tenon' ? -1 : 1;
-  return work * cutter * cutterSide > 0 ? 'climb' : 'conventional';
+  const isWorkForward = (direction === 'out') === (hand === 'right');
+  const turnAlike = isWorkForward === (lathe === 'forward');
+  return turnAlike === (part === 'recess') ? 'climb' : 'conventional';
 };

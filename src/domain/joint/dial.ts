@@ -43,6 +43,6 @@ export const steps = (count: number, step: number): Millimetres => mm(Number((co
 /** A length to the nearest bench step, never less than one step when it is more than nothing; nothing for what is no number. */
 export const toBenchStep = (length: Millimetres, unit: keyof typeof benchStep): Millimetres => {
   const count = Math.abs(length) / benchStep[unit];
-  if (!Number.isFinite(count) || count === 0) return mm(0);
+  if (!Number.isFinite(count)) return mm(0);
   return steps(Math.sign(length) * Math.max(1, Math.round(count)), benchStep[unit]);
 };

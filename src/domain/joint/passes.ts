@@ -97,9 +97,7 @@ const bisect = (low: number, high: number, tooLow: (x: number) => boolean): numb
 /** Find the load that, spent in every pass, ends exactly at the full depth. */
 const equalForce = (form: VForm, depth: number, passes: number, edgeLoad: number): readonly Millimetres[] => {
   const stepFrom = (from: number, wanted: number) =>
-    load(form, from, from, edgeLoad) >= wanted
-      ? from
-      : bisect(from, depth, (to) => load(form, from, to, edgeLoad) < wanted);
+    bisect(from, depth, (to) => load(form, from, to, edgeLoad) < wanted);
   const depths = (wanted: number): number[] => {
     const list: number[] = [];
     for (let i = 0; i < passes; i++) list.push(stepFrom(list.at(-1) ?? 0, wanted));

@@ -25,11 +25,19 @@ export interface Shifts {
 /** Looser than this many times the most usual clearance is no fit; other woods or an insert ring are the answer then. An estimate. */
 const LOOSEST = 2;
 
+/** Half way up the engaged flank: how far from the turned surface, and the cutter's radius there, mm. */
+export const halfwayUp = (
+  { cutter }: PlanInput,
+  { engagedHeight, depth }: JointSizes,
+): { readonly middle: Millimetres; readonly cutterRadius: Millimetres } => {
+  const middle = mm(engagedHeight / 2);
+  return { middle, cutterRadius: mm(cutter.radius - (depth - middle)) };
+};
+
 /** Helix widening of the two grooves that the sizes ask for, mm per flank. */
 export const shiftsOf = (input: PlanInput, sizes: JointSizes): Result<Shifts> => {
-  const { pitch, includedAngle, cutter } = input;
-  const middle = sizes.engagedHeight / 2;
-  const cutterRadius = mm(cutter.radius - (sizes.depth - middle));
+  const { pitch, includedAngle } = input;
+  const { middle, cutterRadius } = halfwayUp(input, sizes);
   const shift = (part: 'recess' | 'tenon', workRadius: number) =>
     flankShift({
       part,

@@ -74,7 +74,6 @@ export const badInput = (input: PlanInput): Refusal | undefined =>
     aheadOfTooth: input.cutter.aheadOfTooth,
     neckRadius: input.cutter.neckRadius ?? undefined,
     wantedClearance: input.aim.clearance ?? undefined,
-    depth: input.aim.by === 'depth' ? input.aim.depth : undefined,
     kerf: input.kerf,
     film: input.film,
     mismatch: input.mismatch,

@@ -2,7 +2,7 @@ import { ok, type Result } from '../result.ts';
 import { type Millimetres, mm, moisture } from '../units/brands.ts';
 import { pitchMismatch } from '../wood/movement.ts';
 import { LARGEST_SHIFT, neckFor, recessForShift } from './largest-cutter.ts';
-import type { PlannedClearance, Shifts } from './plan-clearance.ts';
+import { halfwayUp, type PlannedClearance, type Shifts } from './plan-clearance.ts';
 import type { PlanInput } from './plan-input.ts';
 import type { PlanLengths, SlidePlaces } from './plan-lengths.ts';
 import type { JointSizes } from './sizes.ts';
@@ -98,15 +98,16 @@ const eaten: Look = ({ clearance: { clearance, budget } }) => {
   });
 };
 
-const cutterRubs: Look = ({ shifts, input }) => {
+const cutterRubs: Look = ({ shifts, input, sizes }) => {
   if (shifts.recess <= LARGEST_SHIFT) return ok(null);
-  const radius = recessForShift(input.pitch, input.cutter.radius, LARGEST_SHIFT, input.includedAngle);
+  const { middle, cutterRadius } = halfwayUp(input, sizes);
+  const radius = recessForShift(input.pitch, cutterRadius, LARGEST_SHIFT, input.includedAngle);
   if (!radius.ok) return radius;
   return ok({
     code: 'cutter-rubs',
     shift: shifts.recess,
     most: LARGEST_SHIFT,
-    recess: 2 * radius.value,
+    recess: 2 * (radius.value - middle),
   });
 };
 

@@ -90,7 +90,8 @@ const planWall = (input: PlanInput, lengths: PlanLengths): Result<JointPlan['wal
   return ok({ wall: mm(wall), least: least.value });
 };
 
-const planPasses = (input: PlanInput, depth: Millimetres): Result<readonly PlannedPass[]> => {
+/** The passes to a depth (mm radial) in the turner's manner, with the dial where it is known. A depth beyond the V is a conflict of depth and pitch. */
+export const planPasses = (input: PlanInput, depth: Millimetres): Result<readonly PlannedPass[]> => {
   const depths = passDepths(
     { form: formOf(input), depth },
     input.passes === 'equal-area' ? { by: 'equal-area', passes: 2 } : { by: input.passes },
@@ -98,11 +99,7 @@ const planPasses = (input: PlanInput, depth: Millimetres): Result<readonly Plann
   if (!depths.ok) return depths;
   const passes: PlannedPass[] = [];
   for (const each of depths.value) {
-    if (input.dial === null) {
-      passes.push({ depth: each, dial: null });
-      continue;
-    }
-    const dial = dialTarget(each, input.dial);
+    const dial = input.dial === null ? ok(null) : dialTarget(each, input.dial);
     if (!dial.ok) return dial;
     passes.push({ depth: each, dial: dial.value });
   }

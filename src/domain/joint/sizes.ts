@@ -89,7 +89,7 @@ const badWanted = (form: VForm, { recess, clearance }: Wanted): Refusal | undefi
  * Crests and roots clear when k >= f - c tan A.
  */
 export const tenonFromCrest = (form: VForm, wanted: Wanted, crestFlat: Millimetres): Result<JointSizes> => {
-  const refusal = badWanted(form, wanted) ?? outside({ crestFlat });
+  const refusal = badWanted(form, wanted);
   return refusal ? refuse(refusal) : sizesFromCrest(form, wanted, crestFlat);
 };
 
@@ -108,7 +108,6 @@ export const tenonFromDepth = (form: VForm, wanted: Wanted, depth: Millimetres):
 
 /** A conflict found in terms of the crest flat, told in terms of the depth that was asked for. */
 const aboutDepth = (form: VForm, { clearance }: Wanted, depth: number, found: Refusal): Refusal => {
-  if (found.problem !== 'conflict' || depth < 0) return found;
   const slope = flankSlope(form.includedAngle);
   const crossed = found.field === 'crestFlat';
   return {
@@ -144,7 +143,7 @@ export const tenonFromEngagement = (
   const height = (percent / 100) * full;
   const crest = (form.pitch - slope * (2 * height + clearance)) / 2;
   const crosses = height > highest + NOTHING;
-  if (crosses || height <= 0 || crest + form.tipFlat > form.pitch) {
+  if (crosses || height <= 0) {
     const byTip = crosses && leastCrest > 0;
     return refuse({
       problem: 'conflict',

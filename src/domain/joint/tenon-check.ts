@@ -1,5 +1,6 @@
 import { firstRefusal, ok, type Result, refuse, within } from '../result.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
+import { outside } from './bounds.ts';
 import { type Fit, fitOf, type Pair } from './fit.ts';
 
 /** A turned tenon against the one that was planned, before any thread is cut. */
@@ -24,12 +25,11 @@ export const checkTenon = (
   planned: Pair,
   tolerance: Millimetres,
 ): Result<TenonCheck> => {
-  const refusal = firstRefusal(within('tolerance', tolerance, 0, 2));
+  const refusal =
+    firstRefusal(within('tolerance', tolerance, 0, 2)) ?? outside({ tenon: planned.tenon.diameter });
   if (refusal) return refuse(refusal);
   const fit = fitOf({ ...planned, tenon: { ...planned.tenon, diameter: measured } });
   if (!fit.ok) return fit;
-  const asPlanned = fitOf(planned);
-  if (!asPlanned.ok) return asPlanned;
   const over = measured - planned.tenon.diameter;
   return ok({
     over: mm(over),

@@ -39,7 +39,12 @@ describe('a bore from its readings', () => {
     expect(bore.taper).toBeCloseTo(0.13, 9);
     expect(bore.outOfRound).toBeCloseTo(0.1, 9);
     expect(bore.least).toBeCloseTo(40, 9);
-    expect(bore.uncertainty).toBeGreaterThan(0.065);
+    // Two readings of 0.03, half the out-of-round and half the taper, in quadrature.
+    expect(bore.uncertainty).toBeCloseTo(Math.hypot(0.03 / Math.SQRT2, 0.05, 0.065), 9);
+  });
+
+  test('the relief alone says nothing of taper', () => {
+    expect(gotten(boreOf([read('relief', 40)], caliper))).toMatchObject({ mean: 40, taper: null });
   });
 
   test('a place read often weighs no more than one read once', () => {
@@ -55,7 +60,7 @@ describe('a bore from its readings', () => {
     });
     const alone = gotten(boreOf([fuzzy], caliper));
     expect(alone).toMatchObject({ mean: 39.8, overCrests: true });
-    expect(alone.uncertainty).toBeGreaterThan(0.05);
+    expect(alone.uncertainty).toBeCloseTo(Math.hypot(0.03, 0.05), 9);
   });
 
   test("the caliper's offset comes off, and cancels when it is zeroed on the bore", () => {
@@ -76,6 +81,9 @@ describe('a bore from its readings', () => {
   test('no readings, or one that is no bore, is refused', () => {
     expect(refusalOf(boreOf([], caliper))).toEqual({ problem: 'empty', field: 'bore' });
     expect(refusalOf(boreOf([read('mouth', 0)], caliper))).toMatchObject({ field: 'along' });
+    expect(refusalOf(boreOf([read('mouth', 40), read('relief', 0)], caliper))).toMatchObject({
+      field: 'along',
+    });
     expect(refusalOf(boreOf([read('mouth', 40, Number.NaN)], caliper))).toMatchObject({ field: 'across' });
   });
 });
@@ -87,9 +95,9 @@ describe('a tenon before it is threaded', () => {
     recess: { ...cut, diameter: mm(40) },
     tenon: { ...cut, diameter: mm(42.4747) },
   };
-  const plannedFit = gotten(fitOf(planned));
 
   test('over size takes as much from the clearance; half as much more depth gives it back', () => {
+    const plannedFit = gotten(fitOf(planned));
     const check = gotten(checkTenon(mm(42.5747), planned, mm(0.05)));
     expect(check.verdict).toBe('over');
     expect(check.fit.clearance).toBeCloseTo(plannedFit.clearance - 0.1, 9);
@@ -101,6 +109,12 @@ describe('a tenon before it is threaded', () => {
   test('under size adds to it; within tolerance is right', () => {
     expect(gotten(checkTenon(mm(42.3), planned, mm(0.05)))).toMatchObject({ verdict: 'under', toTurnOff: 0 });
     expect(gotten(checkTenon(mm(42.5), planned, mm(0.05))).verdict).toBe('right');
+  });
+
+  test('off by all of the tolerance is still right', () => {
+    const round = { ...planned, tenon: { ...cut, diameter: mm(42.5) } };
+    expect(gotten(checkTenon(mm(42.75), round, mm(0.25))).verdict).toBe('right');
+    expect(gotten(checkTenon(mm(42.25), round, mm(0.25))).verdict).toBe('right');
   });
 });
 

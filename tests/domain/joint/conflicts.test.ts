@@ -7,6 +7,7 @@ import type { PlanInput } from '../../../src/domain/joint/plan-input.ts';
 import { crestFromDepth, depthFromCrest } from '../../../src/domain/joint/profile.ts';
 import { planSeat } from '../../../src/domain/joint/seat.ts';
 import { tenonFromCrest, tenonFromDepth, tenonFromEngagement } from '../../../src/domain/joint/sizes.ts';
+import { learnTipFlat } from '../../../src/domain/joint/tip-flat.ts';
 import type { Refusal } from '../../../src/domain/result.ts';
 import { mm, moisture, rad, turns } from '../../../src/domain/units/brands.ts';
 import { gotten, refusalOf } from './results.ts';
@@ -57,6 +58,19 @@ describe('two numbers that cannot both be: which two, and the nearest that can',
     const refusal = refusalOf(tenonFromCrest(form, wanted(0.1), mm(0.01)));
     expect(refusal).toEqual(conflict(['crestFlat', 0.01], ['tipFlat', 0.2], 0.2 - 0.1 * t));
     expect(gotten(tenonFromCrest(form, wanted(0.1), mm(nearestOf(refusal)))).crestGap).toBeCloseTo(0, 12);
+  });
+
+  test('a crest too wide to leave room for the tip is refused as such, whatever the fit', () => {
+    expect(refusalOf(tenonFromCrest(form, wanted(0.3), mm(2.4)))).toEqual(
+      conflict(['crestFlat', 2.4], ['tipFlat', 0.2], 2.34),
+    );
+  });
+
+  test('teeth that just meet do not engage', () => {
+    expect(refusalOf(tenonFromCrest({ pitch: mm(2), tipFlat: mm(0.5) }, wanted(0), mm(1)))).toMatchObject({
+      field: 'clearance',
+      other: 'crestFlat',
+    });
   });
 
   test('so much clearance that the teeth would not reach each other', () => {
@@ -125,6 +139,28 @@ describe('the same of tries, cutters, passes and seats', () => {
     );
   });
 
+  test('a scrap pair with less play than a sharp tip leaves, or more than one half the pitch wide', () => {
+    const scrap = {
+      pitch: mm(P),
+      recess: mm(40),
+      tenon: mm(42.4747),
+      recessDepth: mm(1.6),
+      tenonDepth: mm(1.6),
+    };
+    const slack = refusalOf(learnTipFlat({ ...scrap, endPlay: mm(3) }));
+    const reach = t * (40 - 42.4747 + 6.4);
+    expect(slack).toEqual(conflict(['endPlay', 3], ['tenon', 42.4747], reach));
+    expect(gotten(learnTipFlat({ ...scrap, endPlay: mm(nearestOf(slack) - 1e-9) })).tipFlat).toBeCloseTo(
+      P / 2,
+      6,
+    );
+    const shallow = { ...scrap, recessDepth: mm(0.5), tenonDepth: mm(0.5) };
+    // So shallow that any tip below half the pitch would bind: no play at all is the nearest.
+    expect(nearestOf(refusalOf(learnTipFlat({ ...shallow, endPlay: mm(1) })))).toBe(0);
+    const tight = refusalOf(learnTipFlat({ ...scrap, tenon: mm(41), endPlay: mm(0) }));
+    expect(tight).toEqual(conflict(['endPlay', 0], ['tenon', 41], t * (40 - 41 + 6.4) - P));
+  });
+
   test('play that was gone before it was measured', () => {
     const fading = { endPlay: mm(0.1), turnsBefore: turns(2), turnsFree: turns(1) };
     expect(refusalOf(deepenForFading(fading, turns(3), mm(0.05)))).toEqual(
@@ -149,6 +185,12 @@ describe('the same of tries, cutters, passes and seats', () => {
     expect(refusalOf(passLoads({ form, depth: mm(1.6) }, [mm(1), mm(0.5)]))).toEqual(
       conflict(['depth', 0.5], ['depthBefore', 1], 1),
     );
+  });
+
+  test('grain just as far off as there is room for; floor and thread that stop it together', () => {
+    const room = { bottomGap: mm(1.3), freeThread: mm(1.3 - 0.3) };
+    const seat = gotten(planSeat(mm(P), { toGo: rad(1) }, 'figure', room));
+    expect(seat).toMatchObject({ limitedBy: 'floor', most: 1 });
   });
 
   test('grain further off than the room there is to turn', () => {

@@ -151,11 +151,24 @@ describe('passes', () => {
     expect(first(0.15)).toBeGreaterThan(first(0));
   });
 
+  test('with no edge to weigh, equal force is equal area, however many passes', () => {
+    for (const passes of [1, 2, 3, 5, 8]) {
+      const area = gotten(passDepths(groove, { by: 'equal-area', passes }));
+      const force = gotten(passDepths(groove, { by: 'equal-force', passes, edgeLoad: mm(0) }));
+      expect(force).toEqual(area.map((depth) => expect.closeTo(depth, 9)));
+    }
+  });
+
+  test('a spring pass at the same depth cuts nothing', () => {
+    expect(gotten(passLoads(groove, [mm(1.6), mm(1.6)]))[1]).toBe(0);
+  });
+
   test('a depth beyond the V, half a pass, or depths that shrink are refused', () => {
     expect(refusalOf(passDepths({ ...groove, depth: mm(2.1) }, { by: 'two-thirds' }))).toMatchObject({
       field: 'depth',
     });
     expect(refusalOf(passDepths(groove, { by: 'equal-area', passes: 1.5 }))).toMatchObject({
+      problem: 'not-a-number',
       field: 'passes',
     });
     expect(refusalOf(passLoads(groove, [mm(1), mm(0.5)]))).toMatchObject({ problem: 'conflict' });
@@ -213,6 +226,8 @@ test('scallops grow with the square of the crank speed, and vanish when cutter a
   const at = (speed: number) => gotten(scallopHeight('tenon', feed(speed), mm(15), mm(25)));
   expect(at(20) / at(10)).toBeCloseTo(4, 9);
   expect(gotten(scallopHeight('recess', feed(10), mm(25), mm(25)))).toBe(0);
+  const twoTeeth = feedPerTooth({ workRadius: mm(25), crankSpeed: 10, cutterSpeed: 2500, teeth: 2 });
+  expect(gotten(twoTeeth)).toBeCloseTo(feed(10) / 2, 12);
 });
 
 describe('clearance by pitch (common practice, no source)', () => {
@@ -230,6 +245,8 @@ describe('clearance by pitch (common practice, no source)', () => {
         expect(gotten(leastWall(mm(pitch)))).toBeGreaterThanOrEqual(1);
       }),
     );
+    expect(gotten(leastWall(pitchFromTpi(10)))).toBeCloseTo(3, 9);
+    expect(gotten(leastWall(pitchFromTpi(16)))).toBeCloseTo(2.5, 9);
   });
 });
 

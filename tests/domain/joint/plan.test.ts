@@ -78,27 +78,33 @@ describe('a plan agrees with common practice (no source)', () => {
 });
 
 describe('its sizes hang together', () => {
-  const plan = gotten(planJoint(tenToTheInch));
+  const planned = () => gotten(planJoint(tenToTheInch));
 
   test('the expected fit is the planned clearance and the helix widening on top', () => {
+    const plan = planned();
     const helix = (2 * (plan.shifts.recess + plan.shifts.tenon)) / Math.tan(Math.PI / 6);
     expect(plan.fit.clearance).toBeCloseTo(plan.clearance.clearance + helix, 9);
     expect(helix).toBeGreaterThan(0);
   });
 
   test('axial lengths add up', () => {
-    const { lengths } = plan;
+    const { lengths } = planned();
     expect(lengths.reliefWidth).toBeCloseTo(1.9 + 2.54 / 4, 9);
     expect(lengths.tenonLength).toBeCloseTo(lengths.thread + lengths.reliefWidth, 9);
     expect(lengths.recessDepth).toBeCloseTo(lengths.recessThread + lengths.reliefWidth, 9);
     expect(lengths.bottomGap).toBeCloseTo(lengths.recessDepth - lengths.tenonLength, 9);
     expect(lengths.blank.cost).toBeCloseTo(lengths.tenonLength + 3.2, 9);
     expect(lengths.blank.tenonIn).toBe('base');
+    expect(lengths.blank.tenon).toBeCloseTo(lengths.tenonLength, 9);
+    expect(lengths.blank.kerfs).toBeCloseTo(3.2, 9);
+    expect(gotten(planJoint({ ...tenToTheInch, recessIn: 'base' })).lengths.blank.tenonIn).toBe('lid');
     expect(lengths.tenonTurns).toBeCloseTo(3.25, 9);
+    expect(lengths.recessTurns).toBeCloseTo(lengths.recessThread / 2.54 + 0.25, 9);
+    expect(lengths.recessThread).toBeCloseTo(3 * 2.54 + lengths.reliefWidth, 9);
   });
 
   test('reliefs go past the root by 0.2 to 0.3 mm, chamfers end on it', () => {
-    const { lengths, sizes } = plan;
+    const { lengths, sizes } = planned();
     for (const past of [
       (lengths.recessReliefDiameter - lengths.recessChamferDiameter) / 2,
       (lengths.tenonChamferDiameter - lengths.tenonReliefDiameter) / 2,
@@ -107,9 +113,11 @@ describe('its sizes hang together', () => {
       expect(past).toBeLessThanOrEqual(0.3);
     }
     expect(lengths.recessChamferDiameter).toBeCloseTo(40 + 2 * sizes.depth, 9);
+    expect(lengths.tenonChamferDiameter).toBeCloseTo(sizes.tenon - 2 * sizes.depth, 9);
   });
 
   test('the work axis stands at cutter plus work radius, or at their difference', () => {
+    const plan = planned();
     expect(plan.places.tenon).toBeCloseTo(15 + plan.sizes.tenon / 2, 9);
     expect(plan.places.recess).toBeCloseTo(5, 9);
     expect(plan.places.travel).toBeCloseTo(plan.places.tenon - plan.places.recess, 9);
@@ -118,10 +126,25 @@ describe('its sizes hang together', () => {
   });
 
   test('two thirds, then one third, in dial marks', () => {
+    const plan = planned();
     expect(plan.passes.map(({ depth }) => depth / plan.sizes.depth)).toEqual([2 / 3, 1]);
     const last = plan.passes.at(-1)?.dial;
     expect(last?.turns).toBeCloseTo(plan.sizes.depth / 1.27, 9);
     expect((last?.wholeTurns ?? 0) * 50 + (last?.marks ?? 0)).toBeCloseTo((plan.sizes.depth / 1.27) * 50, 0);
+  });
+
+  test('in the manner that the turner likes, and without a dial when none is known', () => {
+    const depthsBy = (passes: PlanInput['passes']) => {
+      const plan = gotten(planJoint({ ...tenToTheInch, passes, dial: null }));
+      expect(plan.passes.map(({ dial }) => dial)).toEqual(plan.passes.map(() => null));
+      return plan.passes.map(({ depth }) => depth / plan.sizes.depth);
+    };
+    expect(depthsBy('crumbly')).toEqual([0.6, 0.9, 1].map((share) => expect.closeTo(share, 12)));
+    // With a tip flat of 0.2 mm, half the chip is cut at 0.68 of a depth of 1.6 mm: 0.2 d + d^2 tan 30.
+    expect(depthsBy('equal-area')).toEqual([expect.closeTo(0.679, 2), 1]);
+    expect(refusalOf(planJoint({ ...tenToTheInch, dial: { travelPerTurn: mm(0) } }))).toMatchObject({
+      field: 'travelPerTurn',
+    });
   });
 
   test("a turner's own depth gives the tenon that suits it", () => {
@@ -190,6 +213,38 @@ describe('what a turner should know is told', () => {
     expect(wall).toMatchObject({ code: 'wall-thin', least: 3 });
     if (wall?.code !== 'wall-thin') throw new Error('no wall');
     expect(codes({ ...tenToTheInch, outside: mm(wall.outside + 0.001) })).not.toContain('wall-thin');
+  });
+
+  const warningOf = <C extends PlanWarning['code']>(code: C, change: Partial<PlanInput>) => {
+    const { warnings } = gotten(planJoint({ ...tenToTheInch, ...change }));
+    const found = warnings.find((warning): warning is PlanWarning & { code: C } => warning.code === code);
+    if (!found) throw new Error(`no ${code}`);
+    return found;
+  };
+
+  test('from the recess that a warning names upward, the cutter no longer rubs', () => {
+    const { recess, shift, most } = warningOf('cutter-rubs', { recess: mm(32), outside: null });
+    expect(shift).toBeGreaterThan(most);
+    const at = (diameter: number) => codes({ ...tenToTheInch, recess: mm(diameter), outside: null });
+    expect(at(recess + 0.01)).not.toContain('cutter-rubs');
+    expect(at(recess - 0.01)).toContain('cutter-rubs');
+  });
+
+  test('a relief may be one and a half pitches wide', () => {
+    const wide = { ...tenToTheInch.cutter, aheadOfTooth: mm(4) };
+    expect(warningOf('relief-wide', { cutter: wide })).toMatchObject({
+      width: expect.closeTo(4 + 2.54 / 4, 9),
+      most: expect.closeTo(1.5 * 2.54, 9),
+    });
+  });
+
+  test('a neck that stays off the wood is no matter', () => {
+    const slim = { ...tenToTheInch.cutter, neckRadius: mm(10) };
+    expect(codes({ ...tenToTheInch, cutter: slim })).not.toContain('neck-touches');
+  });
+
+  test('side grain in the recess is told of as well as in the tenon', () => {
+    expect(codes({ ...tenToTheInch, woodOfRecess: { ...cherry, grain: 'side' } })).toContain('side-grain');
   });
 });
 

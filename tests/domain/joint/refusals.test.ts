@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe } from 'vitest';
 import {
   deepenForClearance,
   deepenForFading,
@@ -21,30 +21,19 @@ import {
   toGo,
 } from '../../../src/domain/joint/seat.ts';
 import { tenonFromCrest, tenonFromDepth, tenonFromEngagement } from '../../../src/domain/joint/sizes.ts';
-import type { Result } from '../../../src/domain/result.ts';
 import { mm, moisture, rad, turns } from '../../../src/domain/units/brands.ts';
-import { gotten, refusalOf } from './results.ts';
-
-type Numbers = Readonly<Record<string, number>>;
-interface Case {
-  readonly name: string;
-  /** Good inputs by the names that its refusals use. */
-  readonly good: Numbers;
-  readonly ask: (at: (field: string) => number) => Result<unknown>;
-  /** A value out of range where minus one is in range. */
-  readonly bad?: Numbers;
-}
+import { type At, type Case, testRefusedByName } from './refused-by-name.ts';
 
 const P = 2.54;
 const SIXTY = Math.PI / 3;
-const form = (at: (field: string) => number) => ({
+const form = (at: At) => ({
   pitch: mm(at('pitch')),
   tipFlat: mm(at('tipFlat')),
   includedAngle: rad(at('includedAngle')),
 });
 const FORM = { pitch: P, tipFlat: 0.2, includedAngle: SIXTY };
 const FADING = { endPlay: 0.1, turnsBefore: 1, turnsFree: 2 };
-const fading = (at: (field: string) => number) => ({
+const fading = (at: At) => ({
   endPlay: mm(at('endPlay')),
   turnsBefore: turns(at('turnsBefore')),
   turnsFree: turns(at('turnsFree')),
@@ -61,7 +50,7 @@ const PAIR = {
   tenonTipFlat: 0.2,
   tenonFlankShift: 0.01,
 };
-const pair = (at: (field: string) => number) => ({
+const pair = (at: At) => ({
   pitch: mm(at('pitch')),
   includedAngle: rad(at('includedAngle')),
   recess: {
@@ -79,12 +68,12 @@ const pair = (at: (field: string) => number) => ({
 });
 const { tenon: _, ...withoutTenon } = PAIR;
 const WANTED = { recess: 40, wantedClearance: 0.3 };
-const wanted = (at: (field: string) => number) => ({
+const wanted = (at: At) => ({
   recess: mm(at('recess')),
   clearance: mm(at('wantedClearance')),
 });
 const wood = { strain: { radial: 0.00126, tangential: 0.00248 }, grain: 'end' } as const;
-const plan = (at: (field: string) => number, by: 'fit' | 'depth'): PlanInput => ({
+const plan = (at: At, by: 'fit' | 'depth'): PlanInput => ({
   ...form(at),
   recess: mm(at('recess')),
   woodOfRecess: wood,
@@ -316,14 +305,4 @@ const cases: readonly Case[] = [
   { name: 'planJoint, by depth', good: { ...PLAN, depth: 1.6 }, ask: (at) => planJoint(plan(at, 'depth')) },
 ];
 
-describe('whatever is out of range or no number is refused by name', () => {
-  test.each(cases)('$name', ({ good, bad = {}, ask }) => {
-    gotten(ask((field) => good[field] ?? Number.NaN));
-    for (const wrong of Object.keys(good)) {
-      const withOne = (value: number) =>
-        refusalOf(ask((field) => (field === wrong ? value : (good[field] ?? Number.NaN))));
-      expect(withOne(Number.NaN)).toMatchObject({ problem: 'not-a-number', field: wrong });
-      expect(withOne(bad[wrong] ?? -1)).toMatchObject({ problem: 'out-of-range', field: wrong });
-    }
-  });
-});
+describe('whatever is out of range or no number is refused by name', () => testRefusedByName(cases));

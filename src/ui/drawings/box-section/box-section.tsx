@@ -51,6 +51,7 @@ export const BoxSection = ({
     const side = found.piece === 'recess' ? 'right' : 'left';
     const x = side === 'right' ? AXIS + r * scale : AXIS - r * scale;
     sides[side].push({
+      name: feature,
       at: [pixel(x), pixel(found.piece === 'recess' ? recessY(s) : tenonY(s))],
       text,
       look: true,

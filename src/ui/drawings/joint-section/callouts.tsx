@@ -1,4 +1,6 @@
 export interface Callout {
+  /** Tells it from the others however place and text change. */
+  readonly name: string;
   /** The place it speaks of. */
   readonly at: readonly [x: number, y: number];
   readonly text: string;
@@ -48,11 +50,11 @@ export const Callouts = ({
   const back = side === 'right' ? -1 : 1;
   return (
     <g>
-      {callouts.map(({ at, text, look }, i) => {
+      {callouts.map(({ name, at, text, look }, i) => {
         const y = heights[i] ?? low;
         const colour = look ? 'var(--blue)' : 'var(--soft)';
         return (
-          <g key={text + String(at)}>
+          <g key={name}>
             <path
               d={`M${at[0]} ${at[1]}L${x + back * 14} ${y}H${x + back * 4}`}
               stroke={colour}

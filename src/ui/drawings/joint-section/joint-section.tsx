@@ -72,25 +72,20 @@ export const JointSection = ({ threads, labels = {}, label, ...pair }: JointSect
   const middle = (a: number, b: number): number => (a + b) / 2;
   const last = threads * pitch;
   const ridge = (threads - 1) * pitch;
-  const wanted: [string | undefined, Point, boolean?][] = [
-    [labels.recessDepth, [ridge - pitch / 2, recess.root]],
-    [labels.tenonCrestGap, [ridge + pitch / 2, middle(recess.root, tenon.crest)]],
-    [labels.tenon, [last - tenon.behind(tenon.crest) + fit.shift, tenon.crest]],
-    [
-      labels.play,
-      [
-        ridge - tenon.behind(middle(fit.engaged.from, fit.engaged.to)) + fit.shift + fit.gapBehind / 2,
-        middle(fit.engaged.from, fit.engaged.to),
-      ],
-      true,
-    ],
-    [labels.recess, [ridge - pitch / 2 + recess.ahead(recess.crest), recess.crest]],
-    [labels.recessCrestGap, [ridge, middle(recess.crest, tenon.root)]],
-    [labels.tenonDepth, [ridge - pitch + fit.shift, tenon.root]],
-  ];
-  const callouts: Callout[] = wanted.flatMap(([text, [z, r], look]) =>
-    text ? [{ at: [x(z), y(r)] as const, text, look: look ?? false }] : [],
-  );
+  const places: Readonly<Record<Exclude<keyof SectionLabels, 'pitch'>, Point>> = {
+    recessDepth: [ridge - pitch / 2, recess.root],
+    tenonCrestGap: [ridge + pitch / 2, middle(recess.root, tenon.crest)],
+    tenon: [last - tenon.behind(tenon.crest) + fit.shift, tenon.crest],
+    play: [ridge - tenon.behind(middle(from, to)) + fit.shift + fit.gapBehind / 2, middle(from, to)],
+    recess: [ridge - pitch / 2 + recess.ahead(recess.crest), recess.crest],
+    recessCrestGap: [ridge, middle(recess.crest, tenon.root)],
+    tenonDepth: [ridge - pitch + fit.shift, tenon.root],
+  };
+  const callouts = (Object.keys(places) as (keyof typeof places)[]).flatMap((name): Callout[] => {
+    const text = labels[name];
+    const [z, r] = places[name];
+    return text ? [{ name, at: [x(z), y(r)], text, look: name === 'play' }] : [];
+  });
 
   return (
     <svg
