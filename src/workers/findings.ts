@@ -8,9 +8,21 @@ declare const self: DedicatedWorkerGlobalScope;
 
 const answer = (message: FindingsAnswer): void => self.postMessage(message);
 
+/** So often the store is asked again: it opens late while the page reads much of a large log. */
+const TRIES = 5;
+
+const patiently = async <T>(work: () => Promise<T>, tries = TRIES): Promise<T> => {
+  try {
+    return await work();
+  } catch (error) {
+    if (tries <= 1 || asFailure(error).reason !== 'lost') throw error;
+    return patiently(work, tries - 1);
+  }
+};
+
 self.addEventListener('message', async ({ data }: MessageEvent<FindingsQuestion | SheetQuestion>) => {
   try {
-    answer(await answerTo(data, (share) => answer({ kind: 'progress', share })));
+    answer(await patiently(() => answerTo(data, (share) => answer({ kind: 'progress', share }))));
   } catch (error) {
     answer({ kind: 'failed', reason: asFailure(error).reason });
   } finally {

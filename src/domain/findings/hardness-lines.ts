@@ -31,13 +31,13 @@ export interface ByHardness {
 /** From softer than any wood that is threaded to the hardest there are. */
 export const HARDNESS = { from: 1000, to: 20_000 } as const;
 const POINTS = 31;
-/** Fewer woods tell nothing of hardness. */
-const FEWEST_WOODS = 3;
+/** Fewer would show what was believed beforehand and no more. */
+const FEWEST = { woods: 3, joints: 20 } as const;
 
-/** Null until three woods of known hardness were tried. */
+/** Null until twenty joints in three woods of known hardness were tried. */
 export const byHardness = (table: JointTable): ByHardness | null => {
   const curve = hardnessCurve(table);
-  if (!curve || curve.woods < FEWEST_WOODS) return null;
+  if (!curve || curve.woods < FEWEST.woods || curve.joints < FEWEST.joints) return null;
   const tried = new Map<string, { pitch: Millimetres; joints: number }>();
   for (const { firstTry, hardness, pitch } of table.rows) {
     if (firstTry === 'unknown' || hardness === null) continue;

@@ -103,6 +103,9 @@ const hurriedOf = (ms: readonly number[]): number => {
   return hurried;
 };
 
+/** The newest of each kind: every pair of them is compared. */
+const MOST_TIMES = 150;
+
 /**
  * From joints whose other steps all have exact times. Null when there are too few. Hold points are not in it, so it cannot
  * speak of them.
@@ -115,7 +118,7 @@ const timeWithout = (rows: readonly JointRow[], key: string): Shift | null => {
     if ((exposure === 'done' || exposure === 'missed') && total !== null)
       groups[exposure].push(Math.log(total));
   }
-  const found = shift(groups.missed.slice(-MOST_SESSIONS), groups.done.slice(-MOST_SESSIONS));
+  const found = shift(groups.missed.slice(-MOST_TIMES), groups.done.slice(-MOST_TIMES));
   return (
     found && {
       value: Math.exp(found.value),

@@ -53,11 +53,10 @@ const lookAt = (boxes: number, bound: number, expected: Expected): { shift: numb
   };
 };
 
-/** Power at one size of trial: of a fit that goes from 85 to 65 right in 100, and of a reading that moves by 0.8 of its spread. */
+/** Power at one size of trial, of a fit that goes from 85 to 65 right in 100. */
 export interface PowerAt {
   readonly boxes: number;
   readonly right: number;
-  readonly reading: number;
 }
 
 /** Every size that can be drawn, so that a screen can tell it while a number is typed. */
@@ -67,7 +66,6 @@ export const powerTable = (): readonly PowerAt[] => {
     sizes.push({
       boxes,
       right: trialPower(boxes, { measure: 'right', withRate: 0.85, withoutRate: 0.65 }),
-      reading: trialPower(boxes, { measure: 'reading', effect: 0.8 }),
     });
   return sizes;
 };

@@ -7,6 +7,7 @@ interface Props {
   readonly high: number;
   readonly estimate: number;
   readonly label: string;
+  /** What the ends of the axis say: 50 fewer, 100 more. */
   readonly fewer: string;
   readonly more: string;
 }
@@ -26,10 +27,10 @@ export const DifferenceInterval = ({ low, high, estimate, label, fewer, more }: 
     <AxisMarks
       y={LINE}
       ticks={[
-        { x: at(-50), label: `50 ${fewer}` },
+        { x: at(-50), label: fewer },
         { x: at(0), label: '0' },
         { x: at(50), label: '50' },
-        { x: at(100), label: `100 ${more}` },
+        { x: at(100), label: more },
       ]}
     />
     <path d={`M${at(0)} 2V${LINE + 8}`} stroke="var(--ink)" stroke-width="2" />

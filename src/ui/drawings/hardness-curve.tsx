@@ -15,7 +15,6 @@ interface Props {
   /** Hardness of the woods behind it, newton. */
   readonly woods: readonly number[];
   readonly label: string;
-  readonly all: string;
   readonly newton: (hardness: number) => string;
 }
 
@@ -27,7 +26,7 @@ const FOOT = 150;
 const TICKS = [1000, 3000, 10_000];
 
 /** Threads that hold, along the hardness: a line in its band, and a stroke at the foot for every wood tried. */
-export const HardnessCurve = ({ points, woods, label, all, newton }: Props) => {
+export const HardnessCurve = ({ points, woods, label, newton }: Props) => {
   const [from = 1, to = 2] = extent(points, ({ hardness }) => Math.log(hardness)) as [number, number];
   const x = (hardness: number) => LEFT + ((RIGHT - LEFT) * (Math.log(hardness) - from)) / (to - from);
   const y = (share: number) => FOOT - (FOOT - TOP) * share;
@@ -47,7 +46,7 @@ export const HardnessCurve = ({ points, woods, label, all, newton }: Props) => {
         <g key={share}>
           <path d={`M${LEFT} ${y(share)}H${RIGHT}`} stroke="var(--line)" stroke-width="1" />
           <text x={LEFT - 6} y={y(share) + 5} text-anchor="end" fill="var(--soft)">
-            {share === 1 ? all : 100 * share}
+            {100 * share}
           </text>
         </g>
       ))}

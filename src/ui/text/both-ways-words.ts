@@ -9,10 +9,10 @@ export const bothWaysWords = {
     'For a question the log cannot answer: lots are drawn beforehand, half the boxes with the step and half without, in blocks of four. Hold points are never varied. It is looked at twice only, half way and at the end.',
   step: 'Which step?',
   boxes: 'How many boxes? (a multiple of 4, from 8)',
-  power: ({ boxes, right, reading }: PowerAt) =>
+  power: ({ boxes, right }: PowerAt) =>
     `With ${boxes} boxes: ${inHundred(right)} chances in 100 of a clear answer, if 15 boxes in 100 do not fit with the step and 35 without.${
       right < 0.8 ? ' An unclear answer then says little.' : ''
-    }${reading > right ? ` (A gap read on every box would tell more: ${inHundred(reading)} in 100, if it moves by 0.8 of its usual spread.)` : ''}`,
+    }`,
   begin: 'Draw the lots',
   asked: 'The Bench says before each set-up which lot the box has drawn.',
   underWay: (sentence: string, done: number, of: number) =>

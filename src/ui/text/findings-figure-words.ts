@@ -13,7 +13,7 @@ export const woodFigureWords = {
   littleAbout: 'Under five boxes; hardness is the better guide.',
   hardness: 'By hardness',
   hardnessSentence: (pitch: string, soft: Share, hard: Share) =>
-    `At ${pitch}, woods of ${newton(soft.hardness)} held about ${inHundred(soft.value)} threads in 100, woods of ${newton(hard.hardness)} about ${inHundred(hard.value)}.`,
+    `At ${pitch}, expect about ${inHundred(soft.value)} threads in 100 to hold in a wood of ${newton(soft.hardness)}, about ${inHundred(hard.value)} in one of ${newton(hard.hardness)}.`,
   hardnessAbout: (tried: number, woods: number, silent: number) =>
     `From ${joints(tried)} in ${woods} woods${silent > 0 ? `; left out: ${silent} never tried or of no tabled hardness` : ''}. The band is where a wood not yet tried lies 9 times in 10; without hardener.`,
   hardnessPicture: (pitch: string) => `Threads that hold at ${pitch}, by side hardness from soft to hard`,
@@ -27,7 +27,7 @@ interface Share {
   readonly hardness: number;
   readonly value: number;
 }
-const newton = (value: number): string => `${Math.round(value / 100) * 100} N`;
+const newton = (value: number): string => `${(Math.round(value / 100) * 100).toLocaleString('en')} N`;
 
 export const allowanceFigureWords = {
   title: 'The clearance that works for you',

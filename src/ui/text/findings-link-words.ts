@@ -102,7 +102,11 @@ export const linkWords = {
   otherWay: 'Missed, it went better; that may be luck or the easier boxes. Not a reason to skip.',
   tooFewAbout: 'Most steps stand here for a long while. It says nothing for or against them: do them.',
   missedIn: (missed: number, of: number) =>
-    of === 0 ? 'No box says anything of it yet.' : `Missed in ${missed} of ${boxes(of)}.`,
+    of === 0
+      ? 'No box says anything of it yet.'
+      : missed === 0
+        ? `Never missed in ${boxes(of)}.`
+        : `Missed in ${missed} of ${boxes(of)}.`,
   explains: (list: readonly Symptom[]) =>
     list.length === 0
       ? 'No fault of a first fit is known to come from it.'
@@ -134,10 +138,9 @@ export const linkWords = {
   event: 'Fault: at the first trial, one that this step can explain, or scrapped for its thread.',
   difference: (value: number, low: number, high: number) =>
     `${Math.abs(inHundred(value))} ${value < 0 ? 'fewer' : 'more'} boxes in 100 did not fit where it was missed; 95 % interval from ${signed(low)} to ${signed(high)}`,
-  fewer: 'fewer failed',
-  more: 'more failed',
-  estimate: 'Estimate',
-  interval: '95 % interval',
+  fewer: '50 fewer',
+  more: '100 more fail',
+  estimate: '95 % interval',
   p: 'p',
   rows: {
     difference: 'More that did not fit, in 100 (Newcombe)',

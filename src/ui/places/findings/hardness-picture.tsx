@@ -4,7 +4,6 @@ import { writePitch } from '../../../domain/units/write-quantity.ts';
 import { HardnessCurve } from '../../drawings/hardness-curve.tsx';
 import { woodFigureWords as words } from '../../text/findings-figure-words.ts';
 import { linkWords } from '../../text/findings-link-words.ts';
-import { woodsWords } from '../../text/woods-words.ts';
 
 /** Newtons at which the table behind the picture reads it; the sentence takes a soft and a hard one. */
 const READ_AT = [1500, 2500, 4000, 6000, 10_000];
@@ -25,7 +24,6 @@ export const HardnessPicture = ({ found, woods }: { found: ByHardness; woods: re
         points={line.points}
         woods={woods.flatMap(({ hardness }) => hardness ?? [])}
         label={words.hardnessPicture(pitch)}
-        all={woodsWords.all}
         newton={words.newton}
       />
       <p class="soft">{words.hardnessAbout(found.joints, found.woods, found.silent)}</p>

@@ -89,7 +89,6 @@ const Tests = ({ link }: { link: StepLink }) => (
       <tr>
         <td />
         <th scope="col">{words.estimate}</th>
-        <th scope="col">{words.interval}</th>
         <th scope="col">{words.p}</th>
       </tr>
     </thead>
@@ -97,8 +96,10 @@ const Tests = ({ link }: { link: StepLink }) => (
       {rowsOf(link).map(({ name, estimate, interval, p, asWords = ratioWords }) => (
         <tr key={name}>
           <th scope="row">{name}</th>
-          <td>{estimate}</td>
-          <td>{interval && `${asWords(interval.low)} to ${asWords(interval.high)}`}</td>
+          <td>
+            {estimate}
+            {interval && ` (${asWords(interval.low)} to ${asWords(interval.high)})`}
+          </td>
           <td>{p !== null && p !== undefined && pWords(p)}</td>
         </tr>
       ))}

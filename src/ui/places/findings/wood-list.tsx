@@ -30,11 +30,11 @@ export const WoodList = ({ woods: { woods, silent }, byHardness }: Props) => {
       </p>
       {tried.map((record) => (
         <details key={record.wood}>
-          <summary>
+          <summary class="of-wood">
             <span>
               <b>{nameOf(record.wood)}</b>
               <br />
-              {finestWords(record)}
+              <span class="soft">{finestWords(record)}</span>
             </span>
           </summary>
           <OwnRecord record={record} />
