@@ -155,6 +155,18 @@ describe('the job card', () => {
     expect(drawn.textContent).toContain(`${lastPass(tenon).toFixed(2)}\u00a0mm deep`);
   });
 
+  it('draws no joint where the tenon is no bigger than the recess', async () => {
+    const { id } = await newBoxOf();
+    await changeBox(id, (box) => ({
+      ...box,
+      tenon: [{ id: 't', where: 'end', diameter: length(49.9), overCrests: false }],
+    }));
+    render(<JobCard id={id} />);
+    await seen('Recess, in the lid');
+    expect(screen.queryByRole('img', { name: /^Section of the joint/ })).toBeNull();
+    expect(screen.getAllByRole('img')).toHaveLength(1);
+  });
+
   it('without a known cross-slide it says what is missing instead of a number', async () => {
     const { id } = await newBoxOf();
     render(<JobCard id={id} />);
