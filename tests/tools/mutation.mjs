@@ -28,13 +28,16 @@ const JUDGES = [
   {
     by: 'advice',
     of: /^(advice|remedies|trial-evidence|fit-target|cause-weights)/,
-    tests: [`${IN}/advice.test.ts`],
+    tests: [`${IN}/{advice,trial-evidence,remedies}.test.ts`],
   },
   { by: 'plan', of: /^plan/, tests: [`${IN}/{plan,plan-clearance,refusals,conflicts,other-angles}.test.ts`] },
   {
     by: 'geometry',
     of: /./,
-    tests: [`${IN}/!(advice|plan|no-nan).test.ts`, 'tests/reference/{joint-vectors,thread-tables}.test.ts'],
+    tests: [
+      `${IN}/!(advice*|trial-evidence|remedies|plan*|no-nan).test.ts`,
+      'tests/reference/{joint-vectors,thread-tables}.test.ts',
+    ],
   },
 ];
 const judgeOf = (name) => JUDGES.find(({ of }) => of.test(name));

@@ -14,33 +14,10 @@ import { goingOn, marks, marksAt, seated, threads } from '../../../src/domain/lo
 import { mm, turns } from '../../../src/domain/units/brands.ts';
 import { draws } from './draws.ts';
 import { done, isInside, knownOf, misfits, type OneCause, toldOf, truth } from './misfit.ts';
+import { nothingKnown, nothingTold } from './nothing-told.ts';
 import { numbersOf } from './numbers.ts';
 import { gotten, refusalOf } from './results.ts';
 
-const nothingTold: TrialFit = {
-  goingOn: [],
-  seated: null,
-  threads: [],
-  marks: null,
-  endPlay: null,
-  turnsOn: null,
-  afterFinish: false,
-};
-const nothingKnown: KnownJoint = {
-  pair: null,
-  wantedClearance: mm(0.3),
-  threads: 3,
-  boreTaper: null,
-  outOfRound: null,
-  tenonTaper: null,
-  bottomGap: null,
-  film: null,
-  wall: null,
-  tries: null,
-  onJig: null,
-  dial: null,
-  unit: 'metric',
-};
 const advise = (told: Partial<TrialFit>, known: Partial<KnownJoint> = {}): Advice =>
   gotten(adviceFor({ ...nothingTold, ...told }, { ...nothingKnown, ...known }));
 const first = (advice: Advice): Cause | undefined => advice.causes[0]?.cause;
