@@ -10,7 +10,7 @@ import { openSession } from '../../src/app/session.ts';
 import { findingsOf } from '../../src/domain/findings/findings.ts';
 import { powerTable } from '../../src/domain/findings/trial-power.ts';
 import { forget } from '../../src/storage/connection.ts';
-import BothWays from '../../src/ui/places/findings/both-ways.tsx';
+import { BothWays } from '../../src/ui/places/findings/both-ways.tsx';
 
 const FOUND: Found = {
   ...findingsOf({

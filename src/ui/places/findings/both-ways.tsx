@@ -8,7 +8,7 @@ import { BeginBothWays } from './both-ways-begin.tsx';
 const isFull = ({ plan }: BothWaysOnHand): boolean => plan.boxes.length >= plan.lots.length;
 
 /** The trial under way or the way to begin one, and what earlier ones said. */
-const BothWays = ({ found }: { found: Found }) => {
+export const BothWays = ({ found }: { found: Found }) => {
   const trials = useLive(allBothWays, ['both-ways', 'log'], logId.value).value;
   const open = trials?.find((trial) => !trial.plan.givenUp);
   const earlier = trials?.filter((trial) => trial !== open && isFull(trial)) ?? [];
@@ -49,5 +49,3 @@ const UnderWay = ({ trial, found }: { trial: BothWaysOnHand; found: Found }) => 
     </>
   );
 };
-
-export default BothWays;

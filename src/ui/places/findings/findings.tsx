@@ -12,14 +12,10 @@ import {
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { findingsWords as words } from '../../text/findings-words.ts';
-import { AllowanceList } from './allowance-list.tsx';
 import { LastBoxes } from './last-boxes.tsx';
 import { Lead } from './lead.tsx';
-import { RowsOut } from './rows-out.tsx';
 import { StepLinkList } from './step-link-list.tsx';
 import { stepNames } from './step-name.ts';
-import { TimeList } from './time-list.tsx';
-import { WoodList } from './wood-list.tsx';
 
 /** What the log says, words first, numbers one tap away. */
 const Findings = () => {
@@ -86,11 +82,7 @@ const Found = () => {
       <Lead found={found} nameOf={nameOf} />
       {found.lastAlike && <LastBoxes alike={found.lastAlike} />}
       <StepLinkList links={found.links} nameOf={nameOf} />
-      <AllowanceList found={found.allowances} />
-      <WoodList woods={found.woods} byHardness={found.byHardness} />
-      <TimeList times={found.times} nameOf={nameOf} />
-      <Later key="both-ways" load={() => import('./both-ways.tsx')} props={{ found }} />
-      <RowsOut />
+      <Later key="figures" load={() => import('./figures.tsx')} props={{ found }} />
     </>
   );
 };
