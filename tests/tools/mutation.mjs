@@ -28,7 +28,7 @@ const JUDGES = [
   {
     by: 'advice',
     of: /^(advice|remedies|trial-evidence|fit-target|cause-weights)/,
-    tests: [`${IN}/{advice,trial-evidence,remedies}.test.ts`],
+    tests: [`${IN}/{advice,advice-ranking,trial-evidence,remedies}.test.ts`],
   },
   { by: 'plan', of: /^plan/, tests: [`${IN}/{plan,plan-clearance,refusals,conflicts,other-angles}.test.ts`] },
   {

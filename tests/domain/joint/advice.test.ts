@@ -13,7 +13,6 @@ import {
 import { goingOn, marks, marksAt, seated, threads } from '../../../src/domain/log/trial-words.ts';
 import { mm, turns } from '../../../src/domain/units/brands.ts';
 import { draws } from './draws.ts';
-import { done, isInside, knownOf, misfits, type OneCause, toldOf, truth } from './misfit.ts';
 import { nothingKnown, nothingTold } from './nothing-told.ts';
 import { numbersOf } from './numbers.ts';
 import { gotten, refusalOf } from './results.ts';
@@ -241,34 +240,6 @@ describe('it says what it does not know', () => {
     const tight = { ...right, tenon: { ...right.tenon, diameter: mm(42.8) } };
     expect(advise({ goingOn: ['stiff-all-the-way'] }, { pair: tight }).disagreements).toEqual([]);
   });
-});
-
-describe('done once, it brings a simulated misfit of one cause inside the target, at least 95 in 100', () => {
-  const RUNS = 10 * draws;
-  const every: readonly OneCause[] = [
-    'flanks-tight',
-    'flanks-loose',
-    'crests-rub',
-    'tapered-bore',
-    'tapered-tenon',
-    'finish-film',
-    'bottoming',
-  ];
-  test.each(every)(
-    '%s',
-    (cause) => {
-      const failures = fc.sample(misfits(cause), { seed: 20260101, numRuns: RUNS }).flatMap((misfit) => {
-        const advice = gotten(adviceFor(toldOf(misfit), knownOf(misfit)));
-        expect(isInside(misfit.world, advice.target)).toBe(false);
-        const after = done(misfit.world, advice.remedies);
-        return isInside(after, advice.target)
-          ? []
-          : [{ before: truth(misfit.world), after: truth(after), advice }];
-      });
-      expect(failures.length / RUNS, JSON.stringify(failures[0], null, 1)).toBeLessThanOrEqual(0.05);
-    },
-    60_000,
-  );
 });
 
 describe('degenerate input', () => {
