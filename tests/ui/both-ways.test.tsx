@@ -26,6 +26,10 @@ const FOUND: Found = {
   trials: {},
   power: powerTable(),
 };
+const plan = async () => {
+  fireEvent.click(await screen.findByRole('button', { name: 'Plan a trial' }));
+  return screen.findByLabelText(/How many boxes/);
+};
 const only = async () => {
   const [trial] = await allBothWays();
   if (!trial) throw new Error('no trial');
@@ -42,7 +46,7 @@ afterEach(cleanup);
 describe('try it both ways', () => {
   it('draws and keeps the lots before the first box, two and two in every four', async () => {
     render(<BothWays found={FOUND} />);
-    const boxes = await waitFor(() => screen.getByLabelText(/How many boxes/));
+    const boxes = await plan();
     fireEvent.input(boxes, { target: { value: '12' } });
     fireEvent.click(screen.getByRole('button', { name: 'Draw the lots' }));
     await waitFor(() => screen.getByText(/0 of 12 boxes have taken a lot/));
@@ -54,7 +58,7 @@ describe('try it both ways', () => {
 
   it('refuses too few boxes beside the field, and keeps what was typed', async () => {
     render(<BothWays found={FOUND} />);
-    const boxes = await waitFor(() => screen.getByLabelText(/How many boxes/));
+    const boxes = await plan();
     fireEvent.input(boxes, { target: { value: '3' } });
     fireEvent.click(screen.getByRole('button', { name: 'Draw the lots' }));
     await waitFor(() => screen.getByRole('alert'));
@@ -94,7 +98,7 @@ describe('try it both ways', () => {
     await waitFor(() => screen.getByText(/At the end \(4 with the step, 4 without\): no clear answer/));
     fireEvent.click(screen.getByRole('button', { name: 'Put the result away' }));
     await waitFor(() => screen.getByRole('heading', { name: 'Earlier trials' }));
-    screen.getByRole('button', { name: 'Draw the lots' });
+    screen.getByRole('button', { name: 'Plan a trial' });
     expect(screen.getByRole('listitem').textContent).toMatch(/Banjo against.*That is no leave to skip it/);
   });
 
@@ -105,13 +109,13 @@ describe('try it both ways', () => {
     fireEvent.click(await waitFor(() => screen.getByRole('button', { name: 'Give the trial up' })));
     await waitFor(async () => expect((await only()).givenUp).toBe(true));
     expect(await askedOf('box 0')).toBeNull();
-    await waitFor(() => screen.getByRole('button', { name: 'Draw the lots' }));
+    await waitFor(() => screen.getByRole('button', { name: 'Plan a trial' }));
     expect(screen.queryByRole('heading', { name: 'Earlier trials' })).toBeNull();
   });
 
   it('says before the lots are drawn what so many boxes can tell', async () => {
     render(<BothWays found={FOUND} />);
-    const boxes = await waitFor(() => screen.getByLabelText(/How many boxes/));
+    const boxes = await plan();
     screen.getByText(
       /With 40 boxes: 31 chances in 100 of a clear answer.*An unclear answer then says little/,
     );

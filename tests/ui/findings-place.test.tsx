@@ -52,6 +52,8 @@ const keep = async (boxes: number, change: (box: Box) => Box = (box) => box) => 
 const open = async () => {
   render(<Findings />);
   await waitFor(() => expect(findings.value).not.toBeNull());
+  if ((findings.value?.rows ?? 0) > 0)
+    await screen.findByRole('heading', { name: 'What to change tomorrow' });
 };
 const say = () => document.body.textContent ?? '';
 

@@ -1,5 +1,6 @@
 import { type Allowances, allowances } from './allowance.ts';
-import { type ByHardness, byHardness } from './hardness-lines.ts';
+import { byHardness } from './by-hardness.ts';
+import type { ByHardness } from './hardness-lines.ts';
 import type { FirstTry, JointTable } from './joint-row.ts';
 import { type StepLinks, stepLinks } from './step-links.ts';
 import { type StepTime, stepTimes } from './step-times.ts';

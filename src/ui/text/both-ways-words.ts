@@ -13,6 +13,7 @@ export const bothWaysWords = {
     `With ${boxes} boxes: ${inHundred(right)} chances in 100 of a clear answer, if 15 boxes in 100 do not fit with the step and 35 without.${
       right < 0.8 ? ' An unclear answer then says little.' : ''
     }`,
+  plan: 'Plan a trial',
   begin: 'Draw the lots',
   asked: 'The Bench says before each set-up which lot the box has drawn.',
   underWay: (sentence: string, done: number, of: number) =>

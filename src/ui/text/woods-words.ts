@@ -33,7 +33,7 @@ export const woodsWords = {
   moreOf: (name: string) => `More of ${name}`,
   byHardness: 'By its hardness',
   expected: (pitch: string, value: number, low: number, high: number) =>
-    `${pitch}: about ${value} threads in 100 hold, ${low} to ${high} 9 times in 10`,
+    `${pitch}: about ${value} threads in 100 hold; between ${low} and ${high}, 9 times in 10`,
   expectedAbout: (joints: number, woods: number) =>
     `What woods as hard as this one did in your log, from ${joints} joints in ${woods} woods; without hardener.`,
   recordWait: 'Reading your log…',

@@ -15,7 +15,7 @@ interface Props {
 }
 
 /** Which step, how many boxes, and what so many can tell, before the lots are drawn. */
-export const BeginBothWays = ({ steps, power }: Props) => {
+const BeginBothWays = ({ steps, power }: Props) => {
   const id = useId();
   const step = useSignal(steps[0]?.key ?? '');
   const form = useForm('both ways', { boxes: '40' });
@@ -54,3 +54,5 @@ export const BeginBothWays = ({ steps, power }: Props) => {
     </form>
   );
 };
+
+export default BeginBothWays;

@@ -12,10 +12,6 @@ import {
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { findingsWords as words } from '../../text/findings-words.ts';
-import { LastBoxes } from './last-boxes.tsx';
-import { Lead } from './lead.tsx';
-import { StepLinkList } from './step-link-list.tsx';
-import { stepNames } from './step-name.ts';
 
 /** What the log says, words first, numbers one tap away. */
 const Findings = () => {
@@ -68,21 +64,12 @@ const Reckoning = () => {
 const Found = () => {
   const found = findings.value;
   if (!found) return null;
-  if (found.rows === 0)
-    return (
-      <>
-        <p>{words.none}</p>
-        <a href={hrefTo('bench')}>{words.toBench}</a>
-        <p class="soft">{words.leftOut(found.leftOut)}</p>
-      </>
-    );
-  const nameOf = stepNames(found.steps);
+  if (found.rows > 0) return <Later key="found" load={() => import('./found.tsx')} props={{ found }} />;
   return (
     <>
-      <Lead found={found} nameOf={nameOf} />
-      {found.lastAlike && <LastBoxes alike={found.lastAlike} />}
-      <StepLinkList links={found.links} nameOf={nameOf} />
-      <Later key="figures" load={() => import('./figures.tsx')} props={{ found }} />
+      <p>{words.none}</p>
+      <a href={hrefTo('bench')}>{words.toBench}</a>
+      <p class="soft">{words.leftOut(found.leftOut)}</p>
     </>
   );
 };

@@ -1,9 +1,10 @@
 import { settings } from '../../../app/session.ts';
 import { movementOf, type WoodOnHand } from '../../../app/woods.ts';
 import type { WoodRecord } from '../../../domain/findings/woods-by-pitch.ts';
-import { writeLength, writePitch } from '../../../domain/units/write-quantity.ts';
+import { writeLength } from '../../../domain/units/write-quantity.ts';
 import { hrefTo } from '../../shell/route.ts';
 import { woodsWords as words } from '../../text/woods-words.ts';
+import { finestWords } from './own-record.tsx';
 
 /** A wood in the list: what it is known for, in one line. */
 export const WoodRow = ({ wood, record }: { wood: WoodOnHand; record?: WoodRecord | undefined }) => {
@@ -14,18 +15,15 @@ export const WoodRow = ({ wood, record }: { wood: WoodOnHand; record?: WoodRecor
       <a href={hrefTo('woods', wood.key)}>
         <b>{wood.name}</b>
         <span class="soft">
-          {record && `${words.boxes(record.boxes)}, `}
-          {record?.finest
-            ? words.finest(writePitch(record.finest.pitch, 'tpi'), Math.round(100 * record.finest.chance))
-            : record
-              ? words.finestUnknown
-              : [
-                  wood.species?.hardness &&
-                    words.hardness(wood.species.hardness.newton, wood.species.hardness.lbf),
-                  moves !== null && `${words.movesIs.toLowerCase()}: ${writeLength(moves, unit)}`,
-                ]
-                  .filter(Boolean)
-                  .join(', ')}
+          {record
+            ? finestWords(record)
+            : [
+                wood.species?.hardness &&
+                  words.hardness(wood.species.hardness.newton, wood.species.hardness.lbf),
+                moves !== null && `${words.movesIs.toLowerCase()}: ${writeLength(moves, unit)}`,
+              ]
+                .filter(Boolean)
+                .join(', ')}
         </span>
       </a>
     </li>
