@@ -19,11 +19,12 @@ export const typeSize = (arcMinutes: number, distanceMm: number, pxPerMm: number
   return (capHeightMm * pxPerMm) / CAP_HEIGHT_EM;
 };
 
-/** Sets the set-up's type for the reading distance: --say at 20 arc minutes (ISO 9241-303 recommends 20 to 22), --rest at 16. */
+/** Asks for the set-up's type at the reading distance: 20 arc minutes (ISO 9241-303 recommends 20 to 22); the glass may hold less. */
 export const applyDistance = (distanceCm: number, pxPerMm: number | null): void => {
-  const { style } = document.documentElement;
-  const px = (arcMinutes: number): string =>
-    `${typeSize(arcMinutes, distanceCm * 10, pxPerMm ?? USUAL_PX_PER_MM).toFixed(1)}px`;
-  style.setProperty('--say', px(20));
-  style.setProperty('--rest', px(16));
+  const px = typeSize(20, distanceCm * 10, pxPerMm ?? USUAL_PX_PER_MM);
+  document.documentElement.style.setProperty('--say-asked', `${px.toFixed(1)}px`);
 };
+
+/** How far away, in cm, type of `px` set for 20 arc minutes can be read. */
+export const distanceOf = (px: number, pxPerMm: number | null): number =>
+  px / typeSize(20, 10, pxPerMm ?? USUAL_PX_PER_MM);

@@ -1,8 +1,14 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
+import type { Happening } from '../../src/domain/setup/events.ts';
 import { openPhone } from '../tools/browser.mjs';
 import { planBox, startSetUp } from './at-the-lathe.ts';
 import { keepSettings, openRun, pass, plantRun, runIdOf, serveBuilt } from './set-up-in-store.ts';
+
+const everyStep = DEFAULT_PROCEDURES['board-and-cone'].steps
+  .filter(({ onlyWithGroove }) => !onlyWithGroove)
+  .map(({ key }) => pass(key));
 
 let server: Awaited<ReturnType<typeof serveBuilt>>;
 let phone: Awaited<ReturnType<typeof openPhone>>;
@@ -17,8 +23,8 @@ beforeAll(async () => {
   await planBox(page);
   await startSetUp(page, server.url);
   runId = runIdOf(page);
-  await plantRun(page, runId, [pass('isolate'), pass('protect')]);
 });
+beforeEach(() => plantRun(page, runId, [pass('isolate'), pass('protect')]));
 afterAll(async () => {
   await phone.context.close();
   await server.stop();
@@ -54,6 +60,12 @@ test.each([40, 70, 100])(
       expect(minutes(await capHeight(of)), of).toBeGreaterThanOrEqual(19.7);
     for (const of of ['.says button', 'header button'])
       expect(minutes(await capHeight(of)), of).toBeGreaterThanOrEqual(15.7);
+    await plantRun(page, runId, everyStep);
+    await openRun(page, server.url, runId);
+    await page.getByRole('link', { name: 'To the cut' }).click();
+    await page.locator('.cutting .go').waitFor();
+    for (const of of ['.cutting .go', '.cutting .moved', '.stop-at', '.dial-at b'])
+      expect(minutes(await capHeight(of)), of).toBeGreaterThanOrEqual(19.7);
   },
 );
 
@@ -76,7 +88,7 @@ const lowContrast = () =>
     };
     let seen = 0;
     const found: string[] = [];
-    for (const el of document.querySelectorAll('main.set-up *')) {
+    for (const el of document.querySelectorAll('.set-up *')) {
       const text = [...el.childNodes]
         .filter((n) => n.nodeType === 3)
         .map((n) => n.textContent)
@@ -112,6 +124,21 @@ test.each(['day', 'night'] as const)(
     await page.getByRole('button', { name: 'Back', exact: true }).click();
     await page.getByRole('button', { name: 'Something moved' }).click();
     await check('what moved');
+    const skipped: Happening = { kind: 'ticked', steps: ['isolate'], verdict: 'skip' };
+    for (const [what, events] of [
+      ['failed', [{ kind: 'ticked', steps: ['isolate'], verdict: 'fail' }]],
+      ['lost its setting', [...everyStep, { kind: 'moved', what: 'post-loosened' }]],
+      ['paused', [pass('isolate'), { kind: 'paused' }]],
+      ['withheld', [...everyStep, skipped]],
+      ['ready', everyStep],
+    ] as [string, Happening[]][]) {
+      await plantRun(page, runId, events);
+      await openRun(page, server.url, runId);
+      await check(what);
+    }
+    await page.getByRole('link', { name: 'To the cut' }).click();
+    await page.locator('.cutting .go').waitFor();
+    await check('the cut');
     expect(seen).toBeGreaterThan(40);
   },
 );

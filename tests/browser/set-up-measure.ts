@@ -8,7 +8,7 @@ export const faultsOnScreen = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const faults: string[] = [];
     const { innerWidth: width, innerHeight: height } = window;
-    const main = document.querySelector('main.set-up');
+    const main = document.querySelector('.set-up');
     if (!main) return ['no set-up on screen'];
     const root = document.documentElement;
     if (root.scrollHeight > height + 1) faults.push(`the page is ${root.scrollHeight} px high`);
@@ -108,7 +108,7 @@ export const faultsOnScreen = (page: Page): Promise<string[]> =>
 export const smallestType = (page: Page): Promise<{ px: number; what: string }> =>
   page.evaluate(() => {
     let smallest = { px: Number.POSITIVE_INFINITY, what: '' };
-    for (const el of document.querySelectorAll<HTMLElement | SVGElement>('main.set-up *')) {
+    for (const el of document.querySelectorAll<HTMLElement | SVGElement>('.set-up *')) {
       const text = [...el.childNodes]
         .filter((n) => n.nodeType === 3)
         .map((n) => n.textContent)

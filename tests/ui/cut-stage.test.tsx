@@ -142,7 +142,7 @@ describe('passes', () => {
     await becomes(1);
     await button('Cutter stopped: pass 2 cut');
     await press('Something moved');
-    await press('Dial or cross-slide');
+    await press('Dial, slide');
     await waitFor(() => expect(location.hash).toBe(`#/set-up/${runId}`));
     const run = await runOf(id, 'recess');
     expect(run?.steps.filter(({ status }) => status === 'reopened').map(({ step }) => step.key)).toContain(
@@ -221,7 +221,7 @@ describe('after a trial fit', () => {
     again('0');
     await show(id, CutRecess);
     await press('Something moved');
-    await press('The banjo');
+    await press('Banjo');
     await waitFor(() => expect(location.hash).toMatch(/^#\/set-up\//));
     const run = await runOf(id, 'recess');
     expect(run?.closed).toBeNull();

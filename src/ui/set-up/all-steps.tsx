@@ -1,3 +1,4 @@
+import './lists.css';
 import { record } from '../../app/set-up-run.ts';
 import { usualTimes } from '../../app/usual-times.ts';
 import type { RunState, StepState } from '../../domain/setup/fold.ts';

@@ -1,3 +1,4 @@
+import './reading-form.css';
 import { useEffect } from 'preact/hooks';
 import { lastLength } from '../../app/last-length.ts';
 import { settings } from '../../app/session.ts';
@@ -56,7 +57,7 @@ export const ReadingForm = ({ kind, stepKey, onClose }: ReadingFormProps) => {
 
   return (
     <form
-      class="reading"
+      class={`reading ${kind === 'gap' ? 'with-gauges' : ''}`}
       onSubmit={(event) => {
         event.preventDefault();
         keep();

@@ -1,3 +1,4 @@
+import './acts.css';
 import type { Ref } from 'preact';
 import type { Verdict } from '../../domain/setup/events.ts';
 import { setUpWords as words } from '../text/set-up-words.ts';

@@ -26,7 +26,7 @@ export const StepSays = ({ run, state, stretch, onRead, onVerdict, onAllDone, on
   const readings = readingsInForce(run, step.key);
   const last = readings.at(-1);
   return (
-    <div class="says">
+    <div class={`says ${step.reading && step.reading !== 'turns' && last ? 'crowded' : ''}`}>
       {status === 'failed' ? (
         <span>{words.failedPutRight}</span>
       ) : status === 'reopened' && reopenedBy ? (

@@ -1,3 +1,4 @@
+import './step.css';
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { record } from '../../app/set-up-run.ts';

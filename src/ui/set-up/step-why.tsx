@@ -9,5 +9,6 @@ export default ({ step, onClose }: { step: Step; onClose: () => void }) => (
     {step.guards.length > 0 && (
       <span class="soft">{words.against(step.guards.map((guard) => guardWord[guard]))}</span>
     )}
+    <span class="back">{words.back}</span>
   </button>
 );

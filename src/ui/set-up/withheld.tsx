@@ -7,7 +7,7 @@ import { Strip } from './strip.tsx';
 
 /** No cut: which hold points are in the way; a tap goes back to one. */
 export const Withheld = ({ run, onChoose }: { run: RunState; onChoose: (key: string) => void }) => (
-  <main class="set-up">
+  <main class="set-up withheld">
     <SetUpHeader run={run} />
     <Strip run={run} now={null} />
     <h1 class="stop">{words.dontSwitchOn}</h1>

@@ -87,7 +87,7 @@ export const setUpWords = {
   paused: 'Paused',
   resume: 'Go on',
   putAway: 'Back to the bench',
-  giveUp: 'Give this set-up up',
+  giveUp: 'Give up this set-up',
   allSteps: 'All steps',
   back: 'Back',
   dontSwitchOn: 'Don’t switch on.',

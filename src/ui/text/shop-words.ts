@@ -39,6 +39,7 @@ export const shopWords = {
       'Any field takes the other unit too: type it, as in “2 in” or “50 mm”. What you typed is kept as typed.',
     distance: (cm: number) => `The phone stands ${cm} cm away`,
     sample: 'Lock the post.',
+    reach: (cm: number) => `This glass, held this way, is too small for more: its type carries ${cm} cm.`,
     sampleSmall: 'At small screens or long distances the drawing shrinks, then hides.',
     look: 'Day or night',
     looks: { auto: 'As the phone', day: 'Day', night: 'Night' },

@@ -67,6 +67,7 @@ export const CutAgain = ({ onHand, part, run, rig, dial, by }: Props) => {
       dial={onDial(depth)}
       before={words.lidOff}
       act={words.cutAgain}
+      actShort={words.cutAgainShort}
       onCut={cut}
       onMoved={() => (over.value = 'moved')}
       onUndo={null}

@@ -3,10 +3,11 @@ import type { BoxOnHand } from '../../../app/boxes.ts';
 import { openRun, record } from '../../../app/set-up-run.ts';
 import { startSetUp } from '../../../app/start-set-up.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
-import { MOVEMENTS, type Movement } from '../../../domain/setup/procedure.ts';
+import type { Movement } from '../../../domain/setup/procedure.ts';
 import { feel } from '../../set-up/feel.ts';
+import { WhatMoved } from '../../set-up/what-moved.tsx';
 import { go } from '../../shell/route.ts';
-import { movementWord, setUpWords as words } from '../../text/set-up-words.ts';
+import { setUpWords as words } from '../../text/set-up-words.ts';
 
 interface Props {
   readonly onHand: BoxOnHand;
@@ -32,20 +33,7 @@ export const CutMoved = ({ onHand, run, onStay }: Props) => {
   };
   return (
     <section class="set-up cutting" aria-label={words.whatMoved}>
-      <p class="stop-first">{words.stopFirst}</p>
-      <p>{words.whatMoved}</p>
-      <ul class="list">
-        {MOVEMENTS.map((what) => (
-          <li key={what}>
-            <button type="button" disabled={busy.value} onClick={() => note(what)}>
-              {movementWord[what]}
-            </button>
-          </li>
-        ))}
-      </ul>
-      <button type="button" onClick={onStay}>
-        {words.nothingMoved}
-      </button>
+      <WhatMoved heading="h2" busy={busy.value} onMoved={note} onNothing={onStay} />
     </section>
   );
 };

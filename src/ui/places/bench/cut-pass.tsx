@@ -58,6 +58,7 @@ export const CutPass = ({ onHand, part, run, rig, next, of, over }: Props) => {
       dial={pass.dial}
       before={number > 1 || last ? words.between : over === null ? words.noTap : suits(over)}
       act={words.cutPass(number)}
+      actShort={words.cutPassShort(number)}
       onCut={cut}
       onMoved={() => (aside.value = 'moved')}
       onUndo={last ? () => takeBackPass(onHand.id, onHand.box.cuts, last, run) : null}

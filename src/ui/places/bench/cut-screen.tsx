@@ -29,7 +29,9 @@ interface Props {
   readonly dial: DialTarget | null;
   /** Said before the cut. */
   readonly before: string;
+  /** What is said by tapping, and the same for a narrow glass or a far eye. */
   readonly act: string;
+  readonly actShort: string;
   readonly onCut: () => Promise<boolean>;
   readonly onMoved: () => void;
   readonly onUndo: (() => void) | null;
@@ -39,8 +41,22 @@ interface Props {
 
 /** What must be read before the cutter turns, by size of what matters: the stop, the dial, what the crank will do. */
 export const CutScreen = (props: Props) => {
-  const { title, short, run, hand, depth, dial, before, act, onCut, onMoved, onUndo, onList, children } =
-    props;
+  const {
+    title,
+    short,
+    run,
+    hand,
+    depth,
+    dial,
+    before,
+    act,
+    actShort,
+    onCut,
+    onMoved,
+    onUndo,
+    onList,
+    children,
+  } = props;
   const { unit } = settings.value;
   const busy = useSignal(false);
   const deafUntil = useRef(0);
@@ -61,7 +77,7 @@ export const CutScreen = (props: Props) => {
   };
 
   return (
-    <section class="set-up cutting" aria-label={title}>
+    <section class="set-up cutting numbers" aria-label={title}>
       <header>
         <button type="button" disabled={!onUndo} onClick={() => onUndo?.()}>
           {words.undo}
@@ -83,20 +99,25 @@ export const CutScreen = (props: Props) => {
         <b>{target}</b>
       </p>
       {children}
-      <p class="sense">{words.sense[sense]}</p>
-      <p class="before">{before}</p>
+      <div class="mind">
+        <p class="sense">{words.sense[sense]}</p>
+        <p class="before">{before}</p>
+      </div>
       <div class="acts">
-        <button type="button" class="moved" onClick={onMoved}>
-          {words.moved}
+        <button type="button" class="moved" aria-label={words.moved} onClick={onMoved}>
+          <span class="long">{words.moved}</span>
+          <span class="short">{words.movedShort}</span>
         </button>
         <button
           type="button"
           class="go"
           disabled={busy.value}
           data-pressed={busy.value ? true : undefined}
+          aria-label={act}
           onClick={cut}
         >
-          {act}
+          <span class="long">{act}</span>
+          <span class="short">{actShort}</span>
         </button>
       </div>
     </section>

@@ -1,4 +1,6 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { changeSettings, settings } from '../../../app/session.ts';
+import { distanceOf } from '../../../platform/look.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Switches } from '../../parts/switches.tsx';
 import { hrefTo } from '../../shell/route.ts';
@@ -11,6 +13,14 @@ const words = shopWords.reading;
 /** How this phone shows and says things. */
 const Reading = () => {
   const now = settings.value;
+  const sample = useRef<HTMLParagraphElement>(null);
+  /** How far this glass can be read, when that falls short of what is asked. */
+  const [reach, setReach] = useState<number | null>(null);
+  useLayoutEffect(() => {
+    if (!sample.current) return;
+    const shown = distanceOf(Number.parseFloat(getComputedStyle(sample.current).fontSize), now.pxPerMm);
+    setReach(shown < now.distanceCm - 1 ? Math.floor(shown) : null);
+  }, [now.distanceCm, now.pxPerMm]);
   return (
     <main class="page shop">
       <a href={hrefTo('shop')}>{shopWords.back}</a>
@@ -38,8 +48,12 @@ const Reading = () => {
           value={now.distanceCm}
           onInput={(event) => changeSettings({ distanceCm: Number(event.currentTarget.value) })}
         />
-        <p class="sample">{words.sample}</p>
-        <p class="soft">{words.sampleSmall}</p>
+        <p class="sample" ref={sample}>
+          {words.sample}
+        </p>
+        <p class="soft" role="status">
+          {reach === null ? words.sampleSmall : words.reach(reach)}
+        </p>
         <CardToGlass />
       </section>
       <Choice
