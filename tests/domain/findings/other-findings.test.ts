@@ -2,12 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allowances } from '../../../src/domain/findings/allowance.ts';
 import { bothWays } from '../../../src/domain/findings/both-ways.ts';
+import { standingOf } from '../../../src/domain/findings/both-ways-standing.ts';
 import { contradicts, wantedBy } from '../../../src/domain/findings/clearance-likelihood.ts';
 import { clustersOf } from '../../../src/domain/findings/clusters.ts';
 import { drawLots } from '../../../src/domain/findings/draw-lots.ts';
 import { hardnessCurve, heldAt } from '../../../src/domain/findings/hardness-curve.ts';
 import { howManyMore } from '../../../src/domain/findings/how-many-more.ts';
 import type { ClearanceTrial, JointRow, JointTable } from '../../../src/domain/findings/joint-row.ts';
+import { lastAlike } from '../../../src/domain/findings/last-alike.ts';
 import { mechanism, mechanismOf, SYMPTOMS } from '../../../src/domain/findings/mechanism.ts';
 import { chanceAtLeast, neverRising, pooledShares } from '../../../src/domain/findings/pooled-shares.ts';
 import { drift, shift } from '../../../src/domain/findings/rank-statistics.ts';
@@ -18,6 +20,7 @@ import { trialPower } from '../../../src/domain/findings/trial-power.ts';
 import { woodsByPitch } from '../../../src/domain/findings/woods-by-pitch.ts';
 import { checkpoint } from '../../../src/domain/findings/words.ts';
 import { seededRandom } from '../../../src/domain/log/random.ts';
+import type { BothWaysPlan, Box } from '../../../src/domain/log/records.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
 import { must } from './expect-digits.ts';
 import { rowOf } from './row-of.ts';
@@ -268,6 +271,70 @@ describe('time', () => {
       tableOf([...[50, 52, 48, 51, 49, 50, 20].map((s, i) => timed(i, s * 1000)), timed(9, null)]),
     );
     expect(gap).toMatchObject({ usualMs: 50_000, exact: 7, unknown: 1, hurried: 1 });
+  });
+});
+
+describe('the other steps where one was missed', () => {
+  const timed = (number: number, gap: 'done' | 'skipped', boardMs: number) => {
+    const row = rowOf(number, { gap });
+    const step = (outcome: 'done' | 'skipped', exactMs: number | null) => ({
+      ...{ outcome, exactMs },
+      carriedOver: false,
+    });
+    return {
+      ...row,
+      steps: {
+        recess: { gap: step(gap, gap === 'done' ? 30_000 : null), board: step('done', boardMs) },
+        tenon: {},
+      },
+    };
+  };
+  it('take the factor they were made with, and nothing is said of under three', () => {
+    const rows = Array.from({ length: 24 }, (_, i) =>
+      timed(i, i % 3 ? 'done' : 'skipped', (40_000 + 500 * (i % 5)) * (i % 3 ? 1 : 1.5)),
+    );
+    const [gap] = stepTimes(tableOf(rows));
+    expect(gap?.without?.value).toBeCloseTo(1.5, 1);
+    expect(gap?.without?.low).toBeGreaterThan(1.3);
+    expect(gap?.without?.p).toBeLessThan(0.01);
+    expect(stepTimes(tableOf(rows.slice(0, 6)))[0]?.without).toBeNull();
+  });
+});
+
+describe('the last boxes alike', () => {
+  const box = (number: number, wood: string, tried: boolean): Box =>
+    ({
+      number,
+      plan: { lid: { wood }, base: { wood }, insert: null, pitch: { text: '10 tpi' } },
+      trials: tried ? [{ right: true, afterFinish: false }] : [],
+    }) as unknown as Box;
+  it('are those tried in the wood and pitch of the newest box, newest first, five at most', () => {
+    const boxes = new Map(
+      Array.from({ length: 20 }, (_, i) => [`b${i}`, box(i, i % 2 ? 'Apple' : 'Cherry', i !== 13)] as const),
+    );
+    boxes.set('b20', box(20, 'Apple', false));
+    expect(lastAlike(boxes)).toEqual({
+      wood: 'Apple',
+      pitch: '10 tpi',
+      boxes: ['b19', 'b17', 'b15', 'b11', 'b9'],
+    });
+    expect(lastAlike(new Map())).toBeNull();
+  });
+});
+
+describe('a trial as it stands', () => {
+  it('is by the lots drawn, right or eased once counts, and nothing is told of boxes after the look', () => {
+    const plan: BothWaysPlan = {
+      ...{ step: 'gap', sentence: '', drawnOn: '2026-01-01', givenUp: false },
+      lots: must(drawLots(8, seededRandom(1))),
+      boxes: Array.from({ length: 6 }, (_, i) => `joint-${i}`),
+    };
+    const rows = plan.boxes.map((_, i) =>
+      rowOf(i, {}, { firstTry: plan.lots[i] === 'with' ? (i % 2 ? 'eased' : 'right') : 'failed' }),
+    );
+    const standing = standingOf(plan, [...rows, rowOf(99, {})]);
+    expect(standing).toMatchObject({ look: 'half', difference: 1, with: 2, without: 2, clear: false });
+    expect(standingOf(plan, []).difference).toBeNull();
   });
 });
 
