@@ -62,15 +62,16 @@ export const Callouts = ({
               fill="none"
             />
             <circle cx={at[0]} cy={at[1]} r="3" fill={colour} stroke="none" />
-            <text
-              x={x}
-              y={y + 5.5}
-              fill={colour}
-              font-weight={look ? 700 : 400}
-              text-anchor={side === 'right' ? 'start' : 'end'}
-            >
-              {text}
-            </text>
+            {/* Moved as a whole: a text whose own place changes is set anew. */}
+            <g transform={`translate(${x} ${y + 5.5})`}>
+              <text
+                fill={colour}
+                font-weight={look ? 700 : 400}
+                text-anchor={side === 'right' ? 'start' : 'end'}
+              >
+                {text}
+              </text>
+            </g>
           </g>
         );
       })}

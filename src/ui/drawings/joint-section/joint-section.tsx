@@ -28,6 +28,7 @@ const LEFT = 4;
 const TOP = 26;
 /** Wood shown behind the roots, in pitches. */
 const BODY = 0.45;
+const HEIGHT_STEP = 12;
 
 /** The joint in section and to scale: recess above, tenon below, one wall, the axis to the bottom. */
 export const JointSection = ({ threads, labels = {}, label, ...pair }: JointSectionProps) => {
@@ -41,7 +42,8 @@ export const JointSection = ({ threads, labels = {}, label, ...pair }: JointSect
   const scale = (right - LEFT) / (threads * pitch);
   const top = Math.max(recess.root, tenon.crest) + BODY * pitch;
   const bottom = Math.min(tenon.root, recess.crest) - BODY * pitch;
-  const height = TOP + (top - bottom) * scale + 8;
+  // In steps, so that what stands below does not creep while a slider is moved.
+  const height = HEIGHT_STEP * Math.ceil((TOP + (top - bottom) * scale + 8) / HEIGHT_STEP);
   const x = (z: number): number => Math.round((LEFT + z * scale) * 100) / 100;
   const y = (r: number): number => Math.round((TOP + (top - r) * scale) * 100) / 100;
   const line = (points: readonly Point[]): string =>
@@ -90,7 +92,7 @@ export const JointSection = ({ threads, labels = {}, label, ...pair }: JointSect
   return (
     <svg
       class="drawing"
-      viewBox={`0 0 ${WIDTH} ${Math.ceil(height)}`}
+      viewBox={`0 0 ${WIDTH} ${height}`}
       role="img"
       aria-label={label}
       fill="none"
