@@ -57,6 +57,8 @@ const open = async () => {
 };
 const say = () => document.body.textContent ?? '';
 
+// A hundred boxes are put in and reckoned before each; the cores are shared with many others.
+vi.setConfig({ testTimeout: 40_000, hookTimeout: 40_000 });
 configure({ asyncUtilTimeout: 20_000 });
 beforeEach(async () => {
   globalThis.indexedDB = new IDBFactory();

@@ -1,9 +1,7 @@
 import type { TwoByTwo } from '../../domain/findings/counts.ts';
-import type { SilentBecause } from '../../domain/findings/exposure.ts';
 import type { HowManyMore } from '../../domain/findings/how-many-more.ts';
 import type { Symptom } from '../../domain/findings/joint-row.ts';
 import type { StepLink } from '../../domain/findings/step-links.ts';
-import type { Covariate } from '../../domain/findings/step-model.ts';
 import { GATE, type Verdict, type Word } from '../../domain/findings/words.ts';
 import { goingOnWord, seatedWord, threadWord } from './trial-words.ts';
 
@@ -32,7 +30,7 @@ export const linkSentence = ({ table: { a, b, c, d } }: Pick<StepLink, 'table'>)
 const inWords = (items: readonly string[]): string =>
   items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 
-const boxes = (count: number): string => (count === 1 ? '1 box' : `${count} boxes`);
+export const boxes = (count: number): string => (count === 1 ? '1 box' : `${count} boxes`);
 
 /** Which kinds of box the gate still wants. */
 const gateSentence = ({ a, b, c, d }: TwoByTwo): string => {
@@ -79,21 +77,6 @@ export const symptomWord = (symptom: Symptom): string =>
 
 const symptoms = (list: readonly Symptom[]): string => list.map(symptomWord).join(', ');
 
-const silentWord: Readonly<Record<SilentBecause, string>> = {
-  'never-tried': 'never tried',
-  'not-needed': 'it was not needed',
-  'not-recorded': 'not recorded',
-};
-
-const covariateWord: Readonly<Record<Covariate, string>> = {
-  'other-skips': 'other steps skipped',
-  hardness: 'hardness of the wood',
-  pitch: 'pitch',
-  experience: 'boxes made before',
-  'other-step': 'the other step',
-  log: 'whose log',
-};
-
 export const linkWords = {
   together: 'They go together; the log cannot say why.',
   noSign: 'If there is one, it is under 20 in 100. Not a reason to skip.',
@@ -112,12 +95,6 @@ export const linkWords = {
       ? 'No fault of a first fit is known to come from it.'
       : `Missed, it can show as: ${symptoms(list)}.`,
   cannot: (list: readonly Symptom[]) => (list.length === 0 ? '' : `It cannot make a lid: ${symptoms(list)}.`),
-  /** How many boxes a figure rests on, and how many it leaves out, by reason. */
-  basis: (of: number, silent: Readonly<Record<SilentBecause, number>>) => {
-    const out = (Object.keys(silentWord) as SilentBecause[]).filter((why) => silent[why] > 0);
-    const left = out.map((why) => `${silent[why]} ${silentWord[why]}`).join(', ');
-    return `From ${boxes(of)}; ${left === '' ? 'none left out' : `left out: ${left}`}.`;
-  },
   howMany: ({ fifty, eighty }: HowManyMore, next: number) => {
     if (fifty === 'past')
       return 'To settle it would take more boxes than a log will give. Below you can try it both ways.';
@@ -131,45 +108,10 @@ export const linkWords = {
       : `About ${fifty} to ${eighty} more boxes would settle it, if it is as it looks.`;
   },
   numbers: 'Numbers',
-  missed: 'Missed',
-  done: 'Done',
-  failed: 'Fault',
-  fitted: 'None',
-  event: 'Fault: at the first trial, one that this step can explain, or scrapped for its thread.',
   difference: (value: number, low: number, high: number) =>
     `${Math.abs(inHundred(value))} ${value < 0 ? 'fewer' : 'more'} boxes in 100 did not fit where it was missed; 95 % interval from ${signed(low)} to ${signed(high)}`,
   fewer: '50 fewer',
   more: '100 more fail',
-  estimate: '95 % interval',
-  p: 'p',
-  rows: {
-    difference: 'More that did not fit, in 100 (Newcombe)',
-    risk: 'Risk ratio (Miettinen, Nurminen)',
-    exact: 'Exact test within wood group and pitch, mid-p',
-    pooled: 'Odds ratio pooled over them (Mantel, Haenszel)',
-    same: 'The same in each of them (Tarone)',
-    model: 'Model (Firth): odds ratio',
-    modelDifference: 'Model: more that did not fit, in 100',
-    cluster: 'Boxes of one day or set-up sharing their luck',
-    largest: 'Largest of the three p; it counts',
-    control: 'The same step, faults it cannot cause',
-    beyond: 'Of those missed that failed, beyond what done ones do',
-  },
-  controlCounts: ({ a, b, c, d }: TwoByTwo) => `${a} of ${a + b}; ${c} of ${c + d}`,
-  model: (covariates: readonly Covariate[]) =>
-    covariates.length === 0
-      ? 'Nothing else varies, so the model holds the step alone.'
-      : `The model also holds: ${covariates.map((name) => covariateWord[name]).join(', ')}.`,
-  noPooled: 'No pooled odds ratio: too few boxes alike in wood group and pitch.',
-  hardnessAssumed: (count: number) =>
-    `${boxes(count)} in a wood without a tabled hardness, reckoned with the middle of its group.`,
 } as const;
 
 export const signed = (share: number): string => `${share < 0 ? '-' : '+'}${Math.abs(inHundred(share))}`;
-
-/** A p as it is printed: three places, or "below 0.001". */
-export const pWords = (p: number): string => (p < 0.001 ? 'below 0.001' : p.toFixed(3));
-
-/** An odds or risk ratio; a limit that runs off is said in words. */
-export const ratioWords = (ratio: number | null): string =>
-  ratio === null || !Number.isFinite(ratio) ? 'no limit' : ratio >= 100 ? 'over 100' : ratio.toFixed(2);

@@ -1,6 +1,7 @@
 import type { Interval } from '../../../domain/findings/counts.ts';
 import type { StepLink } from '../../../domain/findings/step-links.ts';
-import { inHundred, pWords, ratioWords, signed, linkWords as words } from '../../text/findings-link-words.ts';
+import { inHundred, linkWords, signed } from '../../text/findings-link-words.ts';
+import { pWords, ratioWords, numberWords as words } from '../../text/findings-number-words.ts';
 
 /** All that stands behind the word for a step, for whoever wants to check it. */
 export const LinkNumbers = ({ link }: { link: StepLink }) => {
@@ -35,7 +36,7 @@ export const LinkNumbers = ({ link }: { link: StepLink }) => {
       {!pooled && a + b > 0 && c + d > 0 && <p class="soft">{words.noPooled}</p>}
       {model && <p class="soft">{words.model(model.covariates)}</p>}
       {hardnessAssumed > 0 && <p class="soft">{words.hardnessAssumed(hardnessAssumed)}</p>}
-      {cannot.length > 0 && <p class="soft">{words.cannot(cannot)}</p>}
+      {cannot.length > 0 && <p class="soft">{linkWords.cannot(cannot)}</p>}
     </div>
   );
 };

@@ -1,6 +1,6 @@
 import { clockWords } from '../../text/clock-words.ts';
 import { timeFigureWords as words } from '../../text/findings-figure-words.ts';
-import { pWords } from '../../text/findings-link-words.ts';
+import { pWords } from '../../text/findings-number-words.ts';
 import type { NameOf } from './step-name.ts';
 import type { Timed } from './time-list.tsx';
 
