@@ -134,6 +134,7 @@ describe('what would tell the first two apart', () => {
       }),
     );
     expect(told).toBeGreaterThan(0);
+    expect(advise({})).toMatchObject({ causes: [], tellApart: [], ask: [] });
   });
 });
 

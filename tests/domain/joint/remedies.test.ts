@@ -49,6 +49,7 @@ describe('which remedies, against what', () => {
       ['rechuck-tilt'],
     ]);
     expect(remedies(['no-lead-in', 'cross-started'])[0]?.against).toEqual(['no-lead-in', 'cross-started']);
+    expect(both.flatMap(({ amounts: found }) => found)).toEqual([]);
     expect(remedies([])).toEqual([]);
   });
 
@@ -140,6 +141,7 @@ describe('how much', () => {
     expect(clear({})).toEqual(by(0.5, 'feel'));
     expect(clear({ unit: 'inch' })).toEqual(by(0.508, 'feel'));
     expect(clear({ bottomGap: mm(0.1) })).toEqual(by(0.5, 'sizes'));
+    expect(clear({ bottomGap: mm(-0.2) })).toEqual(by(0.5, 'sizes'));
     expect(clear({ bottomGap: mm(-0.3) })).toEqual(by(1, 'sizes'));
     expect(clear({ bottomGap: mm(0.3) })).toEqual(by(0.5, 'feel'));
   });
