@@ -18,6 +18,11 @@ export const allBoxes = async (): Promise<BoxOnHand[]> =>
     .flatMap(({ id, body }) => (body ? [{ id, box: body }] : []))
     .sort((a, b) => b.box.number - a.box.number);
 
+const NEWEST = 40;
+
+/** The newest boxes: enough to know a habit from, few enough to read their set-ups in a moment from a log of any size. */
+export const newestBoxes = async (): Promise<BoxOnHand[]> => (await allBoxes()).slice(0, NEWEST);
+
 export const boxById = async (id: string): Promise<BoxOnHand | null> => {
   const found = await getRecord(logId.value, 'box', id);
   return found?.body ? { id, box: found.body } : null;

@@ -1,16 +1,19 @@
 import type { SetUpEvent } from '../domain/setup/events.ts';
-import { eventsOfLog } from '../storage/events.ts';
+import { eventsOfRun } from '../storage/events.ts';
+import { newestBoxes } from './boxes.ts';
 import { logId } from './session.ts';
 
-const isRead = (event: { readonly kind: string }): event is SetUpEvent & { kind: 'read' } =>
-  event.kind === 'read';
+type Read = SetUpEvent & { readonly kind: 'read' };
 
 /** The length that the last gap was read over, or the arm of the last sweep, as it was typed; null before the first. */
 export const lastLength = async (kind: 'gap' | 'sweep'): Promise<string | null> => {
-  const last = (await eventsOfLog(logId.value))
-    .filter(isRead)
-    .filter(({ reading }) => reading.kind === kind)
-    .reduce<(SetUpEvent & { kind: 'read' }) | null>((a, b) => (a && a.at > b.at ? a : b), null)?.reading;
-  if (last?.kind === 'gap') return last.over.text;
-  return last?.kind === 'sweep' ? last.radius.text : null;
+  for (const { box } of await newestBoxes())
+    for (const { runId } of box.setUps.toReversed()) {
+      const last = (await eventsOfRun(logId.value, runId))
+        .filter((event): event is Read => event.kind === 'read')
+        .findLast(({ reading }) => reading.kind === kind)?.reading;
+      if (last?.kind === 'gap') return last.over.text;
+      if (last?.kind === 'sweep') return last.radius.text;
+    }
+  return null;
 };

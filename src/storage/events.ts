@@ -13,10 +13,6 @@ const runRange = (logId: string, runId: string): IDBKeyRange =>
 export const eventsOfRun = (logId: string, runId: string): Promise<AnyEvent[]> =>
   read(['events'], (tx) => tx.objectStore('events').getAll(runRange(logId, runId)));
 
-/** All events of a log, in key order: runs one after another. */
-export const eventsOfLog = (logId: string): Promise<AnyEvent[]> =>
-  read(['events'], (tx) => tx.objectStore('events').getAll(IDBKeyRange.bound([logId], [logId, []])));
-
 /** The runs of one box. */
 export const runsOfBox = (logId: string, boxId: string): Promise<AnyEvent[]> =>
   read(['events'], (tx) => tx.objectStore('events').index(EVENTS_BY_BOX).getAll([logId, boxId]));

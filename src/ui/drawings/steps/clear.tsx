@@ -12,7 +12,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labelled={labelled}
     labels={[
       [206, 24, 'look'],
-      [134, 170, undefined, 'end'],
+      [134, 170, 'aside', 'end'],
       [62, 24],
     ]}
   >

@@ -9,7 +9,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labels={[
       [112, 76, 'look', 'end'],
       [252, 76, 'look'],
-      [112, 164, undefined, 'middle'],
+      [112, 164, 'aside', 'middle'],
       [246, 30],
     ]}
   >
