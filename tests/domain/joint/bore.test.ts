@@ -67,6 +67,7 @@ describe('a bore from its readings', () => {
     const offset = { ...caliper, insideMinusOutside: mm(-0.06) };
     const bore = gotten(boreOf([read('mouth', 39.94)], offset));
     expect(bore.mean).toBeCloseTo(40, 9);
+    expect(bore.least).toBeCloseTo(40, 9);
     const target = gotten(tenonForBore(bore, mm(2.47), mm(0.3), offset));
     expect(target.tenon).toBeCloseTo(42.47, 9);
     // What an outside reading of that tenon shows after a zero on the inside reading of 39.94.
