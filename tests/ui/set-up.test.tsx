@@ -101,7 +101,7 @@ describe('a set-up on screen', () => {
 
   it('done at once ticks the stretch up to the next hold point, never past it', async () => {
     await passUntil('Board flat to the faceplate, edge down on the bed.');
-    press('All 3 done');
+    press('3 steps done');
     await sentence('Collar down. Lock the post.');
     expect((await ticks()).at(-1)).toMatchObject({
       steps: ['board', 'cone', 'square-banjo'],
@@ -162,7 +162,7 @@ describe('a set-up on screen', () => {
   });
 
   it('a reading is kept with its step, in the words it was typed in', async () => {
-    await passUntil('Back off the cone. Still no card at any corner?');
+    await passUntil('Back off the cone. Still no card goes in at any corner.');
     press('Reading');
     await waitFor(() => screen.getByLabelText('Or type it'));
     fireEvent.input(screen.getByLabelText('Or type it'), { target: { value: '4 thou' } });
@@ -212,7 +212,7 @@ describe('a set-up on screen', () => {
   }, 20_000);
 
   it('a gauge is one tap; the length is remembered; the tightest reading gives the verdict', async () => {
-    await passUntil('Back off the cone. Still no card at any corner?');
+    await passUntil('Back off the cone. Still no card goes in at any corner.');
     press('Reading');
     await waitFor(() => screen.getByLabelText('Over a length of'));
     press('paper, 0.004 in');

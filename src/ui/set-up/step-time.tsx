@@ -39,6 +39,12 @@ export const StepTime = ({ run, stepKey }: { run: RunState; stepKey: string }) =
 export const TotalTime = ({ run }: { run: RunState }) => {
   const running = useRunning(run);
   const isHold = run.steps.find((s) => s.step.key === run.now)?.step.hold ?? true;
-  if (!settings.value.clock || isHold) return <span aria-hidden="true">II</span>;
+  if (!settings.value.clock || isHold) return <PauseMark />;
   return <span>{clockWords(run.total.max + running - run.pausedFor.max)}</span>;
 };
+
+const PauseMark = () => (
+  <svg class="pause-mark" viewBox="0 0 20 20" fill="currentColor" aria-hidden="true">
+    <path d="M3 2h5v16H3zM12 2h5v16h-5z" />
+  </svg>
+);

@@ -18,11 +18,13 @@ export const Strip = ({
   const strip = (
     <ToothStrip
       label={stripWords(counts, sentence)}
-      teeth={run.steps.map(({ step, status }) => ({
-        key: step.key,
-        hold: step.hold,
-        state: step.key === now && status !== 'failed' ? 'now' : status,
-      }))}
+      teeth={run.steps
+        .filter(({ status }) => status !== 'not-needed')
+        .map(({ step, status }) => ({
+          key: step.key,
+          hold: step.hold,
+          state: step.key === now && status !== 'failed' ? 'now' : status,
+        }))}
     />
   );
   return onOpen ? (

@@ -12,7 +12,7 @@ export const cutWords = {
   stopWhere: 'where the dry run stopped',
   noteTurns: 'Note the turns',
   dialAndDepth: (depth: string) => `Dial, for ${depth}:`,
-  depth: 'Depth:',
+  depth: 'Depth in all:',
   stopSpoken: (turns: string | null) =>
     turns === null ? 'Stop where the dry run stopped.' : `Stop at ${turns} turns.`,
   dialSpoken: (target: string) => `Dial: ${target}.`,
@@ -25,7 +25,7 @@ export const cutWords = {
   cutPassShort: (at: number) => `Stopped: pass ${at} cut`,
   cutAgain: 'Cutter stopped: cut',
   cutAgainShort: 'Stopped: cut',
-  noTap: 'Tap only when it stands still.',
+  noTap: 'Tap only when the cutter stands still.',
   between: 'Nothing moved? Cut. Moved? Find the groove first.',
   lidOff: 'Lid off first.',
   moved: 'Something moved',

@@ -79,7 +79,7 @@ export const setUpWords = {
   whatMoved: 'What moved?',
   stopFirst: 'Stop. Off at the wall.',
   nothingMoved: 'Nothing did. Back',
-  allDone: (count: number) => `All ${count} done`,
+  allDone: (count: number) => `${count} steps done`,
   failedPutRight: 'Failed. Put it right, then Pass.',
   leaveIt: 'Leave it',
   lostIts: (what: string) => `Lost its setting: ${what.toLowerCase()}`,
@@ -94,7 +94,7 @@ export const setUpWords = {
   notYet: (count: number) =>
     count === 1 ? 'One hold point is not passed:' : `${count} hold points are not passed:`,
   readyTitle: 'Set. Nothing more to check.',
-  ready: 'Power on, slowest speed, out of the cutter’s line. Then up.',
+  ready: 'Work wound clear of the cutter. Slowest speed first, out of its line.',
   readyHands: 'One hand on the crank, one on the jig body, never past the chuck.',
   toTheCut: 'To the cut',
   noSuchRun: 'There is no such set-up in this log.',

@@ -38,7 +38,7 @@ export default ({ labelled }: StepDrawingProps) => (
       <Turn at={[278, 108]} r={16} ry={42} from={-50} to={-220} />
       <Arrow from={[150, 148]} to={[82, 148]} />
       <path d="M71 86v46" stroke-width="5" />
-      <path d="M246 16v24M256 16v24M266 16v24M276 16v24M240 36l42-16M296 16v24M306 16v24" />
+      <path d="M246 16v24M258 16v24M270 16v24M282 16v24" />
     </Look>
     <Dots at={[[71, 108]]} />
   </Sheet>

@@ -22,7 +22,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <Jig x={90} />
     <Tailstock x={240} />
     <Look>
-      <path d="M89 72l13-50h6l-13 50zM89 120l13 50h6l-13-50z" fill="var(--sheet)" stroke-width="2" />
+      <path d="M94 62l11-44h6l-11 44zM94 130l11 44h6l-11-44z" fill="var(--sheet)" stroke-width="2" />
       <Arrow from={[234, 78]} to={[280, 78]} />
     </Look>
     <Dots

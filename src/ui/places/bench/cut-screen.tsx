@@ -104,10 +104,6 @@ export const CutScreen = (props: Props) => {
         <p class="before">{before}</p>
       </div>
       <div class="acts">
-        <button type="button" class="moved" aria-label={words.moved} onClick={onMoved}>
-          <span class="long">{words.moved}</span>
-          <span class="short">{words.movedShort}</span>
-        </button>
         <button
           type="button"
           class="go"
@@ -118,6 +114,10 @@ export const CutScreen = (props: Props) => {
         >
           <span class="long">{act}</span>
           <span class="short">{actShort}</span>
+        </button>
+        <button type="button" class="moved" aria-label={words.moved} onClick={onMoved}>
+          <span class="long">{words.moved}</span>
+          <span class="short">{words.movedShort}</span>
         </button>
       </div>
     </section>
