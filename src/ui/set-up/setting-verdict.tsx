@@ -30,7 +30,7 @@ export default ({ run, stepKey, onAgain, onClose }: Props) => {
         <p>{words.tightest(readings.length, readingWord(tightest))}</p>
         <p>{verdict ? ifLeftWords(verdict, unit) : words.none}</p>
         {verdict && <p class="soft">{limitWords(verdict, unit)}</p>}
-        {readings.length > 1 && <p class="soft">{words.all(readings.map(readingWord))}</p>}
+        {readings.length > 1 && <p class="soft all">{words.all(readings.map(readingWord))}</p>}
       </div>
       <div class="ends">
         <button type="button" onClick={onAgain}>
