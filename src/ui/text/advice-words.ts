@@ -44,6 +44,13 @@ export const confidenceWord: Readonly<Record<Confidence, string>> = {
   slight: 'a slight chance',
 };
 
+/** Before the first cause, by how much speaks for it. */
+export const firstCauseWord: Readonly<Record<Confidence, string>> = {
+  likely: 'Most likely',
+  possible: 'Possibly',
+  slight: 'Perhaps, little speaks for it',
+};
+
 const measuredWord: Readonly<Partial<Record<Evidence, string>>> = {
   'marks-on-crest': 'Marks on the crests',
   'marks-on-flank': 'Marks on the flanks',
@@ -181,7 +188,6 @@ export const basisWord: Readonly<Record<Basis, string>> = {
 };
 
 export const adviceWords = {
-  mostLikely: 'Most likely',
   nothingPoints: 'What was said points nowhere in particular.',
   joint: 'The sizes of the joint',
   trial: 'This trial',

@@ -8,7 +8,7 @@ import {
   adviceWords,
   basisWord,
   causeWord,
-  confidenceWord,
+  firstCauseWord,
   remedyWhy,
   remedyWords,
 } from '../../text/advice-words.ts';
@@ -35,8 +35,7 @@ export const AdviceMove = ({ remedy, at, of, before, known, cause, felt, onMove 
   return (
     <section class="move" aria-label={words.move(at + 1, of)}>
       <p>
-        {words.mostLikely}: <b>{causeWord[cause.cause]}</b>{' '}
-        <span class="soft">({confidenceWord[cause.confidence]})</span>
+        {firstCauseWord[cause.confidence]}: <b>{causeWord[cause.cause]}</b>
       </p>
       {remedy ? (
         <>
