@@ -36,7 +36,7 @@ const triesOf = (box: Box, trial: Trial): TwoTries | null => {
     : null;
 };
 
-/** All that the log knows of a joint at a trial. Planned lengths are no measurement: of the floor nothing is known. */
+/** All that the log knows of a joint at a trial. Planned lengths are no measurement. */
 export const knownJoint = (box: Box, trial: Trial, reckoned: Reckoned, unit: 'in' | 'mm'): KnownJoint => {
   const { plan, bore, isBoreMeasured, tenon, input } = reckoned;
   const { wall, least } = plan.wall;
@@ -47,7 +47,7 @@ export const knownJoint = (box: Box, trial: Trial, reckoned: Reckoned, unit: 'in
     boreTaper: isBoreMeasured ? bore.taper : null,
     outOfRound: isBoreMeasured ? bore.outOfRound : null,
     tenonTaper: tenon?.taper ?? null,
-    bottomGap: null,
+    bottomGap: trial.bottomGap?.mm ?? null,
     wall: wall === null ? null : { wall, least },
     tries: triesOf(box, trial),
     onJig: box.cuts.at(-1)?.part ?? null,

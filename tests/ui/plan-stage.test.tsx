@@ -31,12 +31,14 @@ describe('the plan', () => {
       'Depth of cut, both pieces',
       'Clearance',
       'The season may take',
+      'Lean may take',
       'Joint and parting take',
       'Outside, at least',
       'Travel between them',
     ])
       expect(screen.getByText(name), name).toBeTruthy();
     expect(screen.getByRole('img', { name: /recess 50\.00.mm, tenon/ })).toBeTruthy();
+    expect(await screen.findByRole('img', { name: /^Section of the joint to be cut/ })).toBeTruthy();
   });
 
   it('says which usual figures it was reckoned with, and where to tell one’s own', async () => {

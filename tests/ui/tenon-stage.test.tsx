@@ -41,6 +41,7 @@ describe('the tenon', () => {
     await read(wanted);
     await seen('On size');
     await seen(/it goes on easily\./);
+    expect(await screen.findByRole('img', { name: /^Section of the joint to be cut/ })).toBeTruthy();
     expect(screen.getByRole('link', { name: 'To the set-up' }).getAttribute('href')).toBe(
       '#/bench/set-up-tenon',
     );

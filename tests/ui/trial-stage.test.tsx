@@ -138,6 +138,22 @@ describe('a trial that is not', () => {
     expect(screen.getByRole('heading', { level: 3, name: 'Measure bore and tenon again.' })).toBeTruthy();
   });
 
+  it('a lid that stops dead asks how far the floor is, and reckons with it', async () => {
+    await cutTooTight();
+    await show(id, TrialStage);
+    await screen.findByRole('group', { name: 'Going on' });
+    expect(screen.queryByRole('textbox', { name: 'Recess deeper than tenon' })).toBeNull();
+    await tick('Stops dead');
+    fireEvent.input(await screen.findByRole('textbox', { name: 'Recess deeper than tenon' }), {
+      target: { value: '0.1 mm' },
+    });
+    await press('What now?');
+    await becomes(1);
+    expect((await trials())[0]?.bottomGap).toEqual(length(0.1, '0.1 mm'));
+    expect(await screen.findByText('The tenon meets the floor.', { selector: '.move b' })).toBeTruthy();
+    expect(screen.queryByText('Measure recess depth and tenon length.')).toBeNull();
+  });
+
   it('tried again, the earlier trial is listed and the next one can be told', async () => {
     await show(id, TrialStage);
     await tick('Gritty');

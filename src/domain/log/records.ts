@@ -163,6 +163,8 @@ export interface Trial {
   readonly marks: Marks | null;
   /** Measured end play, when it was taken. */
   readonly endPlay: Length | null;
+  /** Recess depth less tenon length as measured; absent in trials of older versions. */
+  readonly bottomGap?: Length | null;
   /** Turns it went on before it stopped. */
   readonly turnsOn: number | null;
   /** Made after finish or drying: a new fit, not another try at the old one. */

@@ -88,6 +88,7 @@ const box = v.strictObject({
       threads: list(v.picklist(threads)),
       marks: v.nullable(v.strictObject({ on: v.picklist(marks), at: v.picklist(marksAt) })),
       endPlay: v.nullable(length),
+      bottomGap: v.exactOptional(v.nullable(signedLength)),
       turnsOn: v.nullable(number(0, 1_000)),
       afterFinish: v.boolean(),
     }),

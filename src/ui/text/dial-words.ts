@@ -5,9 +5,13 @@ import { writeLength, writeTurns } from '../../domain/units/write-quantity.ts';
 /** A number, its fraction and its word stay on one line. */
 const whole = (written: string): string => written.replaceAll(' ', '\u00a0');
 
-/** "1 1/2 turns", "1/2 turn". */
+/** What a crank or an unmarked dial can be set to by eye. */
+const EYE = 0.01;
+
+/** "1 1/2 turns", "1/2 turn"; a decimal where the nearest eighth would say something else: "0.9 turn". */
 export const turnsWords = (count: number): string => {
-  const written = writeTurns(asTurns(count), count < 1 / 8 ? { places: 2 } : undefined);
+  const isEighth = Math.abs(count - Math.round(count * 8) / 8) <= EYE && count >= 1 / 8;
+  const written = writeTurns(asTurns(count), isEighth ? undefined : { places: 2 });
   return whole(`${written} ${count > 1 ? 'turns' : 'turn'}`);
 };
 

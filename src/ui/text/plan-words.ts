@@ -69,6 +69,8 @@ export const planWords = {
   engagementOf: (percent: number) => writePercent(percent),
   engagementBasis: 'of 3/4 of the sharp V’s height',
   season: 'The season may take',
+  lean: 'Lean may take',
+  leanOf: 'the most that a set-up may leave and pass',
   seasonOf: 'a house heated in winter, 3 points of moisture either way',
   blankCost: 'Joint and parting take',
   blankParts: (tenon: string, kerfs: string) => `tenon ${tenon}, two parting cuts ${kerfs}`,

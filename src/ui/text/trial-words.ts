@@ -58,6 +58,8 @@ export const trialWords = {
   marksAt: 'Where along',
   endPlay: 'Play, measured',
   endPlayHint: 'Pull and push the lid half a turn off its seat.',
+  bottomGap: 'Recess deeper than tenon',
+  bottomGapHint: 'Recess depth less tenon length, measured.',
   turnsOn: 'Turns it went on',
   afterFinish: 'After finish or drying: a new fit',
   whatNow: 'What now?',
@@ -81,6 +83,7 @@ export const trialLine = (trial: Trial): string => {
     ...trial.threads.map((word) => threadWord[word]),
     ...(trial.marks ? [marksLine(trial.marks)] : []),
     ...(trial.endPlay ? [`end play ${trial.endPlay.text}`] : []),
+    ...(trial.bottomGap ? [`recess deeper by ${trial.bottomGap.text}`] : []),
     ...(trial.turnsOn === null ? [] : [`${trial.turnsOn} turns on`]),
   ];
   return said.map((word, i) => (i === 0 ? word : word.toLowerCase())).join(', ');

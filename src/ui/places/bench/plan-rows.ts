@@ -98,6 +98,9 @@ export const threadRows = ({ plan }: Reckoned, { pitch, threads }: Plan, unit: U
       note: words.clearanceFrom[clearance.from],
     },
     { name: words.season, value: amountWords(clearance.budget.oval, unit), note: words.seasonOf },
+    ...(clearance.budget.mismatch > 0
+      ? [{ name: words.lean, value: amountWords(clearance.budget.mismatch, unit), note: words.leanOf }]
+      : []),
     { name: words.endPlay, value: amountWords(fit.endPlay, unit) },
     {
       name: words.engagement,

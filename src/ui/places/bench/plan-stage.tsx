@@ -97,6 +97,7 @@ const PlanSheet = ({ reckoned, plan, rigId }: { reckoned: Reckoned; plan: Plan; 
         </section>
       )}
       <PlanSection reckoned={reckoned} plan={plan} />
+      <Later load={() => import('../joint/joint-glance.tsx')} props={{ reckoned, pitch: plan.pitch.text }} />
       <JointLinks />
       <Sizes heading={words.recessHead(plan.recessIn)} rows={recessRows(reckoned, plan, unit)} />
       <Sizes heading={words.tenonHead(plan.recessIn)} rows={tenonRows(reckoned, unit)} />

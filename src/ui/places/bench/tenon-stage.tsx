@@ -4,6 +4,7 @@ import { changeBox } from '../../../app/boxes.ts';
 import { depthReached } from '../../../app/cutting.ts';
 import type { Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
+import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { measureWords, tenonWords as words } from '../../text/measure-words.ts';
 import { amountWords, sizeWords } from '../../text/plan-words.ts';
@@ -28,7 +29,11 @@ const TenonStage = ({ onHand }: StageProps) => {
   const setUp = box.plan.route === 'recess-first' ? 'set-up-tenon' : 'set-up-recess';
   return (
     <>
-      {reckoned.ok ? <Answer reckoned={reckoned.value} /> : <NoPlan refusal={reckoned.error} />}
+      {reckoned.ok ? (
+        <Answer reckoned={reckoned.value} pitch={box.plan.pitch.text} />
+      ) : (
+        <NoPlan refusal={reckoned.error} />
+      )}
       <TenonForm
         key={box.tenon.length}
         boxId={id}
@@ -60,10 +65,16 @@ const TenonStage = ({ onHand }: StageProps) => {
 
 export default TenonStage;
 
-const Answer = ({ reckoned }: { reckoned: Reckoned }) => {
+const Answer = ({ reckoned, pitch }: { reckoned: Reckoned; pitch: string }) => {
   const { unit } = settings.value;
   const { target, tenon, check, isBoreMeasured } = reckoned;
-  if (tenon && check) return <TenonVerdict reckoned={reckoned} tenon={tenon} check={check} />;
+  if (tenon && check)
+    return (
+      <>
+        <TenonVerdict reckoned={reckoned} tenon={tenon} check={check} />
+        <Later load={() => import('../joint/joint-glance.tsx')} props={{ reckoned, pitch }} />
+      </>
+    );
   return (
     <>
       <BigAnswer

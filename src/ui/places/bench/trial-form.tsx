@@ -36,6 +36,7 @@ const BLANK = {
   marksOn: '',
   marksAt: '',
   endPlay: '',
+  bottomGap: '',
   turnsOn: '',
   afterFinish: '',
 };
@@ -43,6 +44,9 @@ const BLANK = {
 const optionsOf = <T extends string>(keys: readonly T[], word: Readonly<Record<T, string>>) =>
   keys.map((value) => ({ value, word: word[value] }));
 const listOf = <T extends string>(text: string): readonly T[] => text.split(' ').filter(Boolean) as T[];
+
+/** Only a lid that stops may have met the floor. */
+const asksFloor = (said: string): boolean => listOf<GoingOn>(said).includes('stops-dead');
 
 interface Props {
   readonly boxId: string;
@@ -63,11 +67,17 @@ export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
       said.endPlay.trim() === ''
         ? null
         : form.read('endPlay', (field, typed) => readLength(field, typed, unit, { min: mm(0), max: mm(6) }));
+    const bottomGap =
+      said.bottomGap.trim() === ''
+        ? null
+        : form.read('bottomGap', (field, typed) =>
+            readLength(field, typed, unit, { min: mm(-20), max: mm(200) }),
+          );
     const turnsOn =
       said.turnsOn.trim() === ''
         ? null
         : form.read('turnsOn', (field, typed) => readTurns(field, typed, { min: 0, max: 50 }));
-    if (endPlay === undefined || turnsOn === undefined) return undefined;
+    if (endPlay === undefined || bottomGap === undefined || turnsOn === undefined) return undefined;
     return {
       right: false,
       goingOn: listOf<GoingOn>(said.goingOn),
@@ -77,6 +87,7 @@ export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
         ? { on: said.marksOn as MarksOn, at: (said.marksAt || 'all-along') as MarksAt }
         : null,
       endPlay,
+      bottomGap,
       turnsOn,
       afterFinish: said.afterFinish !== '',
     };
@@ -130,6 +141,9 @@ export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
         <Field form={form} name="endPlay" label={words.endPlay} hint={words.endPlayHint} />
         <Field form={form} name="turnsOn" label={words.turnsOn} />
       </div>
+      {(asksFloor(values.value.goingOn) || values.value.bottomGap !== '') && (
+        <Field form={form} name="bottomGap" label={words.bottomGap} hint={words.bottomGapHint} />
+      )}
       {wasRight && (
         <Switches
           switches={[

@@ -15,7 +15,7 @@ import { partName } from '../../text/set-up-words.ts';
 import { recessRows, tenonRows } from '../bench/plan-rows.ts';
 import { PlanSection } from '../bench/plan-section.tsx';
 import { type SizeRow, Sizes } from '../bench/plan-sizes.tsx';
-import { JointGlance } from './joint-glance.tsx';
+import JointGlance from './joint-glance.tsx';
 
 const words = jointWords.card;
 

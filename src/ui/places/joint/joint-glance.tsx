@@ -13,7 +13,7 @@ interface Props {
 }
 
 /** The section of the joint that the plan and what is measured so far will make, without lean or season; nothing for a pair that has no thread. */
-export const JointGlance = ({ reckoned, pitch }: Props) => {
+const JointGlance = ({ reckoned, pitch }: Props) => {
   const { unit } = settings.value;
   const pair = pairToBe(reckoned);
   const fit = pair.ok ? fitOf(pair.value) : pair;
@@ -41,3 +41,5 @@ export const JointGlance = ({ reckoned, pitch }: Props) => {
     />
   );
 };
+
+export default JointGlance;
