@@ -87,13 +87,11 @@ const screensOf = (procedure: keyof typeof DEFAULT_PROCEDURES): Screen[] => [
             events: [...before(procedure, key), fail(key)],
             open: async (page) => {
               // With the last step failed too, nothing is left but the list of what forbids the cut.
-              const isWithheld = (await page.locator('.withheld').count()) > 0;
-              if (!isWithheld) await tap(page, /All steps/);
-              const at = DEFAULT_PROCEDURES[procedure].steps.findIndex((s) => s.key === key);
-              await page
-                .locator('.list button')
-                .nth(isWithheld ? 0 : at)
-                .click();
+              const { steps } = DEFAULT_PROCEDURES[procedure];
+              const isLast = key === steps.at(-1)?.key;
+              if (!isLast) await tap(page, /All steps/);
+              const at = isLast ? 0 : steps.findIndex((step) => step.key === key);
+              await page.locator('.list button').nth(at).click();
             },
           },
           {
@@ -237,6 +235,8 @@ const show = async (run: string, { events, open }: Screen) => {
     location.hash = `#/set-up/${run}`;
   }, id);
   await page.locator('main.set-up:not([aria-busy])').waitFor();
+  // The run is read again behind what this tab knew of it: planted events are news to it.
+  await page.waitForTimeout(80);
   await open?.(page);
   // The planned turns and a drawing come a moment later.
   await page.waitForTimeout(80);

@@ -112,7 +112,7 @@ describe('a set-up on screen', () => {
 
   it('a failed step stays in hand until it is put right or left', async () => {
     press('Fail');
-    await waitFor(() => screen.getByText('Failed. Put it right, then Pass.'));
+    await waitFor(() => screen.getByText('Put it right, then Pass.'));
     await sentence('Off at the wall. Spindle still. Cutter out.');
     press('Leave it');
     await sentence('Face shield on. Gloves, rings off. Sleeves, hair back.');

@@ -28,7 +28,9 @@ export const StepSays = ({ run, state, stretch, onRead, onVerdict, onAllDone, on
   return (
     <div class={`says ${step.reading && step.reading !== 'turns' && last ? 'crowded' : ''}`}>
       {status === 'failed' ? (
-        <span>{words.failedPutRight}</span>
+        <span>
+          {words.failed} <span class={step.reading ? 'put-right' : ''}>{words.putRight}</span>
+        </span>
       ) : status === 'reopened' && reopenedBy ? (
         <span>{words.lostIts(movementShort[reopenedBy])}</span>
       ) : isFirst && run.fromRun ? (
@@ -38,11 +40,13 @@ export const StepSays = ({ run, state, stretch, onRead, onVerdict, onAllDone, on
       )}
       {step.reading === 'turns' ? (
         <>
-          {last?.kind !== 'turns' && <TurnKeys run={run} stepKey={step.key} />}
+          {last?.kind !== 'turns' && status !== 'failed' && <TurnKeys run={run} stepKey={step.key} />}
           <button type="button" class={last ? 'noted' : ''} onClick={onRead}>
             {last?.kind === 'turns'
               ? readingWords.turnsOf(writeTurns(turns(last.turns)))
-              : readingWords.other}
+              : status === 'failed'
+                ? words.reading
+                : readingWords.other}
           </button>
         </>
       ) : (
