@@ -100,6 +100,46 @@ describe('a place opened later', () => {
   );
 });
 
+describe('the findings of a log', () => {
+  test(`weigh at most ${BUDGETS.place} bytes until the first screen stands, and so much again for the figures below`, async () => {
+    const { context, page } = await openCold();
+    await page.goto(`${server.url}#/shop/backups`);
+    await page.getByRole('button', { name: 'Open the demo' }).tap();
+    await page.getByRole('button', { name: 'Leave it' }).waitFor();
+    await page.goto('about:blank');
+    await page.goto(server.url);
+    await hasStarted(page);
+    await page.waitForLoadState('networkidle');
+    const before = new Set(asked);
+    await page.evaluate((text) => {
+      const seen = Object.assign(window, { standsAt: 0 });
+      new MutationObserver(() => {
+        if (!seen.standsAt && document.body.textContent?.includes(text)) seen.standsAt = performance.now();
+      }).observe(document.body, { childList: true, subtree: true });
+      location.hash = '#/findings';
+    }, 'What to change tomorrow');
+    await page
+      .getByRole('heading', { name: 'The clearance that works for you' })
+      .waitFor({ timeout: 60_000 });
+    await page.waitForLoadState('networkidle');
+    const { standsAt, files } = await page.evaluate(() => ({
+      standsAt: (window as unknown as { standsAt: number }).standsAt,
+      files: performance
+        .getEntriesByType('resource')
+        .map(({ name, startTime }) => ({ path: new URL(name).pathname.slice(1), startTime })),
+    }));
+    await context.close();
+    const fresh = files.filter(
+      ({ path }) => asked.includes(path) && !before.has(path) && pageAndCode([path]).length > 0,
+    );
+    const first = fresh.filter(({ startTime }) => startTime < standsAt).map(({ path }) => path);
+    const below = fresh.filter(({ startTime }) => startTime >= standsAt).map(({ path }) => path);
+    console.log(`findings of a log: ${weighAll(first)} bytes, then ${weighAll(below)}`);
+    expect(weighAll(first), weighedList(first)).toBeLessThanOrEqual(BUDGETS.place);
+    expect(weighAll(below), weighedList(below)).toBeLessThanOrEqual(BUDGETS.place);
+  });
+});
+
 describe('what is kept for offline', () => {
   test(`weighs at most ${BUDGETS.precached} bytes`, () => {
     const weight = weighAll(precached());
