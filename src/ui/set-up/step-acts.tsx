@@ -2,6 +2,7 @@ import './acts.css';
 import type { Ref } from 'preact';
 import type { Verdict } from '../../domain/setup/events.ts';
 import { setUpWords as words } from '../text/set-up-words.ts';
+import { onceWhileHeld } from './held-key.ts';
 import { VerdictButton } from './verdict-button.tsx';
 
 interface Props {
@@ -15,18 +16,10 @@ interface Props {
 
 /** What can be said of a step, within a thumb's reach; a key held down says it once. */
 export const StepActs = ({ isFailed, passRef, actsRef, onVerdict, onLeave, onMoved }: Props) => (
-  // biome-ignore lint/a11y/noStaticElementInteractions: only holds back the repeats of keys meant for its buttons
-  <div
-    ref={actsRef}
-    class="acts"
-    tabIndex={-1}
-    onKeyDown={(event) => {
-      if (event.repeat && (event.key === 'Enter' || event.key === ' ')) event.preventDefault();
-    }}
-  >
+  <div ref={actsRef} class="acts" tabIndex={-1}>
     <VerdictButton verdict="pass" mark={34} buttonRef={passRef} onVerdict={onVerdict} />
     {isFailed ? (
-      <button type="button" class="wide" onClick={onLeave}>
+      <button type="button" class="wide" onKeyDown={onceWhileHeld} onClick={onLeave}>
         {words.leaveIt}
       </button>
     ) : (
@@ -35,7 +28,13 @@ export const StepActs = ({ isFailed, passRef, actsRef, onVerdict, onLeave, onMov
         <VerdictButton verdict="skip" mark={26} onVerdict={onVerdict} />
       </>
     )}
-    <button type="button" class="moved" aria-label={words.somethingMoved} onClick={onMoved}>
+    <button
+      type="button"
+      class="moved"
+      aria-label={words.somethingMoved}
+      onKeyDown={onceWhileHeld}
+      onClick={onMoved}
+    >
       <span class="long">{words.somethingMoved}</span>
       <span class="short">{words.moved}</span>
     </button>

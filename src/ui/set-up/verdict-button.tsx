@@ -4,6 +4,7 @@ import { pressed } from '../../app/set-up-run.ts';
 import type { Verdict } from '../../domain/setup/events.ts';
 import { ToothMark } from '../drawings/tooth-marks.tsx';
 import { setUpWords as words } from '../text/set-up-words.ts';
+import { onceWhileHeld } from './held-key.ts';
 
 interface Props {
   readonly verdict: Verdict;
@@ -23,6 +24,7 @@ export const VerdictButton = ({ verdict, mark, buttonRef, onVerdict }: Props) =>
       type="button"
       class={verdict}
       data-pressed={isPressed}
+      onKeyDown={onceWhileHeld}
       onClick={() => onVerdict(verdict)}
     >
       <ToothMark kind={verdict} size={mark} />

@@ -9,18 +9,11 @@ import {
   type TrialFit,
 } from '../../../src/domain/joint/trial-evidence.ts';
 import { mm, turns } from '../../../src/domain/units/brands.ts';
+import { cut, pairOf, t } from './clearing-pair.ts';
 import { nothingKnown, nothingTold } from './nothing-told.ts';
 import { type At, testRefusedByName } from './refused-by-name.ts';
 import { gotten, refusalOf } from './results.ts';
 
-const t = Math.tan(Math.PI / 6);
-const cut = { depth: mm(1.633), tipFlat: mm(0.2) };
-/** A pair whose flanks clear by this much. */
-const pairOf = (clearance: number) => ({
-  pitch: mm(2.54),
-  recess: { ...cut, diameter: mm(40) },
-  tenon: { ...cut, diameter: mm(40 + 4 * 1.633 - (2.54 - 0.4) / t - clearance) },
-});
 const found = (told: Partial<TrialFit>, known: Partial<KnownJoint> = {}) =>
   gotten(findingsOf({ ...nothingTold, ...told }, { ...nothingKnown, ...known }));
 const evidence = (told: Partial<TrialFit>, known: Partial<KnownJoint> = {}): readonly Evidence[] => [
