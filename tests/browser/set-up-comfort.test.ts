@@ -9,7 +9,7 @@ import { typeSize } from '../../src/platform/look.ts';
 import { openPhone } from '../tools/browser.mjs';
 import { planBox, startSetUp } from './at-the-lathe.ts';
 import { keepSettings, openRun, pass, plantRun, runIdOf, serveBuilt } from './set-up-in-store.ts';
-import { faultsOnScreen, smallestType } from './set-up-measure.ts';
+import { faultsOnScreen, lowContrast, smallestType } from './set-up-measure.ts';
 
 /** SHOTS=folder keeps a picture of every screen; LONG=1 tries every distance, and each step failed and asked why. */
 const SHOTS = process.env.SHOTS;
@@ -269,7 +269,7 @@ describe.each(GLASS.flatMap((glass) => glass.distances.map((distanceCm) => ({ ..
         ],
       ],
     ] as const)(
-      '%s, %s: nothing cut off, overlapping or scrolling; type as large as promised',
+      '%s, %s: nothing cut off, overlapping or scrolling; type as large as promised, and standing out 7:1',
       async (run, unit, screens) => {
         await keepSettings(phone.page, { distanceCm, unit, sound: false, vibration: false });
         await openRun(phone.page, server.url, runs[run] ?? '');
@@ -280,6 +280,7 @@ describe.each(GLASS.flatMap((glass) => glass.distances.map((distanceCm) => ({ ..
         for (const screen of screens.filter(({ name }) => LONG || !inShort.test(name))) {
           const page = await show(run, screen);
           for (const fault of await faultsOnScreen(page)) faults.push(`${screen.name}: ${fault}`);
+          for (const text of await lowContrast(page)) faults.push(`${screen.name}: ${text}`);
           const smallest = await smallestType(page);
           if (smallest.px < least)
             faults.push(

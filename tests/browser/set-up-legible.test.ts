@@ -1,7 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
-import type { Happening } from '../../src/domain/setup/events.ts';
 import { openPhone } from '../tools/browser.mjs';
 import { planBox, startSetUp } from './at-the-lathe.ts';
 import { keepSettings, openRun, pass, plantRun, runIdOf, serveBuilt } from './set-up-in-store.ts';
@@ -66,80 +65,6 @@ test.each([40, 70, 100])(
     await page.locator('.cutting .go').waitFor();
     for (const of of ['.cutting .go', '.cutting .moved', '.stop-at', '.dial-at b'])
       expect(minutes(await capHeight(of)), of).toBeGreaterThanOrEqual(19.7);
-  },
-);
-
-/** Every text on screen, of drawings too, whose colour stands out less than 7:1 (WCAG 2.2, 1.4.6) from what is painted behind it. */
-const lowContrast = () =>
-  page.evaluate(() => {
-    const light = (colour: string) => {
-      const [r = 0, g = 0, b = 0] = (colour.match(/[\d.]+/g) ?? []).map((v) => {
-        const c = Number(v) / 255;
-        return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
-      });
-      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-    };
-    const ground = (el: Element | null): string => {
-      for (let at = el; at; at = at.parentElement) {
-        const { backgroundColor } = getComputedStyle(at);
-        if (!/rgba\(.*, 0\)|transparent/.test(backgroundColor)) return backgroundColor;
-      }
-      return 'rgb(255, 255, 255)';
-    };
-    let seen = 0;
-    const found: string[] = [];
-    for (const el of document.querySelectorAll('.set-up *')) {
-      const text = [...el.childNodes]
-        .filter((n) => n.nodeType === 3)
-        .map((n) => n.textContent)
-        .join('')
-        .trim();
-      if (!text || el.getClientRects().length === 0) continue;
-      seen += 1;
-      const colour = el instanceof SVGElement ? getComputedStyle(el).fill : getComputedStyle(el).color;
-      const [a, b] = [light(colour), light(ground(el))].sort((x, y) => y - x) as [number, number];
-      const ratio = (a + 0.05) / (b + 0.05);
-      if (ratio < 7) found.push(`${text.slice(0, 30)}: ${ratio.toFixed(2)}`);
-    }
-    return { seen, found };
-  });
-
-test.each(['day', 'night'] as const)(
-  'by %s every text stands out 7:1, on every kind of screen',
-  async (look) => {
-    await keepSettings(page, { look, distanceCm: 40, sound: false, vibration: false });
-    let seen = 0;
-    const check = async (what: string) => {
-      const answer = await lowContrast();
-      seen += answer.seen;
-      expect(answer.found, what).toEqual([]);
-    };
-    await openRun(page, server.url, runId);
-    await check('a step');
-    await page.locator('button.sentence').click();
-    await page.locator('.panel').waitFor();
-    await check('why');
-    await page.getByRole('button', { name: /All steps/ }).click();
-    await check('all steps');
-    await page.getByRole('button', { name: 'Back', exact: true }).click();
-    await page.getByRole('button', { name: 'Something moved' }).click();
-    await check('what moved');
-    const skipped: Happening = { kind: 'ticked', steps: ['isolate'], verdict: 'skip' };
-    for (const [what, events] of [
-      ['failed', [{ kind: 'ticked', steps: ['isolate'], verdict: 'fail' }]],
-      ['lost its setting', [...everyStep, { kind: 'moved', what: 'post-loosened' }]],
-      ['paused', [pass('isolate'), { kind: 'paused' }]],
-      ['withheld', [...everyStep, skipped]],
-      ['ready', everyStep],
-    ] as [string, Happening[]][]) {
-      await plantRun(page, runId, events);
-      await openRun(page, server.url, runId);
-      await check(what);
-    }
-    await page.getByRole('link', { name: 'To the cut' }).click();
-    await page.locator('.cutting .go').waitFor();
-    await check('the cut');
-    expect(seen).toBeGreaterThan(40);
   },
 );
 

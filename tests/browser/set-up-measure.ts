@@ -123,3 +123,66 @@ export const smallestType = (page: Page): Promise<{ px: number; what: string }> 
     }
     return smallest;
   });
+
+/**
+ * Every text on screen, of drawings too, whose colour stands out less than 7:1 (WCAG 2.2, 1.4.6) from what is painted behind it, by
+ * day and by night: "night, Pass: 4.12". What is behind is asked of the browser, point by point along the text.
+ */
+export const lowContrast = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const light = (colour: string) => {
+      const [r = 0, g = 0, b = 0] = (colour.match(/[\d.]+/g) ?? []).map((v) => {
+        const c = Number(v) / 255;
+        return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+      });
+      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+    };
+    const isClear = (colour: string) => /^(none|transparent)$|rgba\(.*, 0\)$/.test(colour);
+    const paintOf = (el: Element) => {
+      const { fill, backgroundColor } = getComputedStyle(el);
+      const isShape = el instanceof SVGGeometryElement;
+      return isShape ? fill : backgroundColor;
+    };
+    const grounds = (el: Element): string[] => {
+      const { left, top, width, height } = el.getBoundingClientRect();
+      return [0.02, 0.25, 0.5, 0.75, 0.98].flatMap((share) => {
+        const [x, y] = [left + share * width, top + height / 2];
+        const stack = document.elementsFromPoint(x, y);
+        // Scrolled out of sight, it is measured where it can be seen: against the ground of its own button.
+        const behind = stack.includes(el)
+          ? stack.slice(stack.indexOf(el))
+          : [
+              el,
+              ...(function* () {
+                for (let at = el.parentElement; at; at = at.parentElement) yield at;
+              })(),
+            ];
+        return [behind.map(paintOf).find((paint) => !isClear(paint)) ?? 'rgb(255, 255, 255)'];
+      });
+    };
+    const { dataset } = document.documentElement;
+    const was = dataset.look;
+    const found: string[] = [];
+    for (const look of ['day', 'night']) {
+      dataset.look = look;
+      let seen = 0;
+      for (const el of document.querySelectorAll('.set-up *')) {
+        const text = [...el.childNodes]
+          .filter((n) => n.nodeType === 3)
+          .map((n) => n.textContent)
+          .join('')
+          .trim();
+        if (!text || el.closest('.hidden-words, .ask-why') || el.getClientRects().length === 0) continue;
+        seen += 1;
+        const ink = light(el instanceof SVGElement ? getComputedStyle(el).fill : getComputedStyle(el).color);
+        for (const ground of new Set(grounds(el))) {
+          const [a = 0, b = 0] = [ink, light(ground)].sort((x, y) => y - x);
+          const ratio = (a + 0.05) / (b + 0.05);
+          if (ratio < 7) found.push(`${look}, “${text.slice(0, 30)}” on ${ground}: ${ratio.toFixed(2)}`);
+        }
+      }
+      if (seen < 2) found.push(`${look}: only ${seen} texts seen`);
+    }
+    dataset.look = was;
+    return found;
+  });

@@ -37,6 +37,12 @@ export const AllSteps = ({ run, waking, onChoose, onClose }: Props) => (
           </li>
         ))}
       </ul>
+      <p>
+        <svg viewBox="0 0 4 4" width="0.4em" height="0.4em" fill="currentColor" aria-hidden="true">
+          <path d="M0 0h4v4H0z" />
+        </svg>{' '}
+        {words.holdDot}
+      </p>
       <p>{wakingWord[waking]}</p>
       <VoiceState />
     </div>

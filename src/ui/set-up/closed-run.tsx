@@ -10,8 +10,13 @@ export const ClosedRun = ({ run }: { run: RunState }) => (
     <Strip run={run} now={null} />
     <h1>{run.contested ? words.contested : run.readOnly ? words.readOnly : words.closedRun}</h1>
     <Later load={() => import('./set-up-photos.tsx')} props={{ boxId: run.boxId }} />
-    <a class="act" href={hrefTo('bench')}>
-      {words.putAway}
-    </a>
+    <div class="ends">
+      <a class="act" href={hrefTo('boxes', run.boxId)}>
+        {words.timeline}
+      </a>
+      <a class="act" href={hrefTo('bench')}>
+        {words.putAway}
+      </a>
+    </div>
   </main>
 );

@@ -35,12 +35,17 @@ export const StepTime = ({ run, stepKey }: { run: RunState; stepKey: string }) =
   );
 };
 
-/** Time in all, stopped while the step in hand is a hold point. */
+/** Time in all beside the mark that a touch pauses it; stopped while the step in hand is a hold point. */
 export const TotalTime = ({ run }: { run: RunState }) => {
   const running = useRunning(run);
   const isHold = run.steps.find((s) => s.step.key === run.now)?.step.hold ?? true;
   if (!settings.value.clock || isHold) return <PauseMark />;
-  return <span>{clockWords(run.total.max + running - run.pausedFor.max)}</span>;
+  return (
+    <>
+      <PauseMark />
+      <span>{clockWords(run.total.max + running - run.pausedFor.max)}</span>
+    </>
+  );
 };
 
 const PauseMark = () => (

@@ -17,9 +17,11 @@ export const describeDrawing: Readonly<Record<DrawingKey, string>> = {
   cutter: 'The board is away. The cutter goes into the collet, collet nut and draw-bar are turned tight.',
   'banjo-back':
     'From above: the banjo, with jig, chuck and work, comes back until its side meets the same square.',
-  shake: 'From above: one finger pushes and pulls at the chuck to feel whether anything gives.',
+  shake:
+    'From above, the plug out of the wall: one finger pushes and pulls at the chuck to feel whether anything gives.',
   'pick-up': 'In section, large: the tip of the cutter stands in the old groove and touches neither side.',
-  'touch-off': 'From above: the cutter, turned by hand, just touches the work; the dial is set to zero.',
+  'touch-off':
+    'From above, the plug out of the wall: the cutter, turned by hand, just touches the work; the dial is set to zero.',
   'dry-run':
     'From above: the plug is out of the wall. The crank is turned and counted while the work travels past the cutter to the stop.',
   clear:

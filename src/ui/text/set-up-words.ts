@@ -91,6 +91,7 @@ export const setUpWords = {
   giveUp: 'Give up this set-up',
   allSteps: 'All steps',
   back: 'Back',
+  holdDot: 'under a tooth: a hold point. Without it, no cut.',
   dontSwitchOn: 'Don’t switch on.',
   notYet: (count: number) =>
     count === 1 ? 'One hold point is not passed:' : `${count} hold points are not passed:`,
@@ -103,6 +104,7 @@ export const setUpWords = {
     'Two devices wrote this set-up without having seen each other. The setting is not known: check again.',
   readOnly: 'A newer version of the app wrote this set-up. It can be looked at here, not changed.',
   overtaken: 'Another tab got there first. This is how it stands now.',
+  timeline: 'How it went',
   closedRun: 'This set-up is closed.',
   stillSet: (clock: string, what: string, more: number) =>
     more > 0 ? `Set since ${clock}: ${what}, and ${more} more` : `Set since ${clock}: ${what}`,

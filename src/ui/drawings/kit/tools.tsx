@@ -46,6 +46,15 @@ export const Socket = ({ x, y }: { x: number; y: number }) => (
   </g>
 );
 
+/** The plug beside its socket, small: a reminder that the power is still off. */
+export const Unplugged = ({ at }: { at: string }) => (
+  <g transform={`${at} scale(.42)`}>
+    <path d="M96 0h20c12 0 10 14 34 14" stroke-width="8" />
+    <Socket x={2} y={0} />
+    <Plug x={62} y={0} />
+  </g>
+);
+
 /** A chuck key: its T at 0, 0, its square end below. */
 export const Key = ({ at }: { at: string }) => (
   <g transform={at} fill="var(--sheet)">

@@ -3,7 +3,7 @@ import { Banjo, Chuck, Crank, Jig, Work } from '../kit/jig-above.tsx';
 import { Bed, Collet, Cutter, Headstock } from '../kit/lathe-above.tsx';
 import { Arrow, Dots, Ghost, Look, Turn } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
-import { Plug, Socket } from '../kit/tools.tsx';
+import { Unplugged } from '../kit/tools.tsx';
 
 /** The whole cut by hand with the power off, the turns counted. */
 export default ({ labelled }: StepDrawingProps) => (
@@ -29,11 +29,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <Work x={112} y={108} l={32} r={16} />
     <Crank x={278} y={108} arm={24} />
     <Fist at="translate(300 132)" />
-    <g transform="translate(10 166) scale(.42)">
-      <path d="M96 0h20c12 0 10 14 34 14" stroke-width="8" />
-      <Socket x={2} y={0} />
-      <Plug x={62} y={0} />
-    </g>
+    <Unplugged at="translate(10 166)" />
     <Look>
       <Turn at={[278, 108]} r={16} ry={42} from={-50} to={-220} />
       <Arrow from={[150, 148]} to={[82, 148]} />

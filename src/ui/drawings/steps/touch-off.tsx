@@ -3,10 +3,11 @@ import { Chuck, Work } from '../kit/jig-above.tsx';
 import { Collet, Cutter, Headstock } from '../kit/lathe-above.tsx';
 import { Dots, Look, Turn } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
+import { Unplugged } from '../kit/tools.tsx';
 
 const marks = Array.from({ length: 20 }, (_, i) => `rotate(${i * 18} 306 92)`);
 
-/** Cutter turned by hand until it ticks the work; dial at nought. */
+/** Power off, cutter turned by hand until it ticks the work; dial at nought. */
 export default ({ labelled }: StepDrawingProps) => (
   <Sheet
     of="touch-off"
@@ -25,6 +26,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <Chuck x={240} y={122} jaws={23} />
     <Work x={126} y={122} l={84} r={33} />
     <Fist at="translate(22 92) rotate(82)" />
+    <Unplugged at="translate(50 140)" />
     <Look>
       <Turn at={[146, 56]} r={13} ry={40} from={-150} to={40} />
       <Turn at={[22, 50]} r={13} ry={34} from={-150} to={10} />
