@@ -2,9 +2,10 @@ import type { Interval } from './counts.ts';
 import { type Level, normalTails, zOf } from './distributions.ts';
 
 /** Middle value; null of nothing. */
-export const median = (values: readonly number[]): number | null => {
+export const median = (values: ArrayLike<number>): number | null => {
   if (values.length === 0) return null;
-  const sorted = [...values].sort((a, b) => a - b);
+  // As doubles, sorted without a comparison of our own: there may be tens of thousands.
+  const sorted = Float64Array.from(values).sort();
   const middle = (sorted.length - 1) / 2;
   return ((sorted[Math.floor(middle)] as number) + (sorted[Math.ceil(middle)] as number)) / 2;
 };
@@ -80,7 +81,7 @@ export const shift = (
 ): Shift | null => {
   const [m, n] = [one.length, other.length];
   if (m < 3 || n < 3) return null;
-  const differences = one.flatMap((a) => other.map((b) => a - b)).sort((a, b) => a - b);
+  const differences = Float64Array.from(one.flatMap((a) => other.map((b) => a - b))).sort();
   const ties = tieSizes([...one, ...other]).reduce((sum, t) => sum + t * t * t - t, 0);
   const all = m + n;
   const variance = ((m * n) / 12) * (all + 1 - ties / (all * (all - 1)));

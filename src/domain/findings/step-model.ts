@@ -92,7 +92,13 @@ const designOf = (
   hardness: (row: JointRow) => number | null,
   beside: string | undefined,
 ) => {
-  const column = (of: (one: Seen) => number) => Float64Array.from(seen, of);
+  const column = (of: (one: Seen) => number) => {
+    const values = new Float64Array(seen.length);
+    seen.forEach((one, i) => {
+      values[i] = of(one);
+    });
+    return values;
+  };
   const logs = [...new Set(seen.map(({ row }) => row.log))].sort().slice(1);
   const wished: readonly (readonly [Covariate, Float64Array])[] = [
     ['other-skips', column(({ row }) => Math.min(MOST_SKIPS, otherSkips(row, step.key)))],

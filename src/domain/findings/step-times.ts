@@ -96,11 +96,20 @@ const hurriedOf = (ms: readonly number[]): number => {
     const middle = (sorted.length - 1) / 2;
     const usual = ((sorted[Math.floor(middle)] ?? 0) + (sorted[Math.ceil(middle)] ?? 0)) / 2;
     if (sorted.length >= BEFORE && time < usual / 2) hurried++;
-    let at = sorted.length;
-    while (at > 0 && (sorted[at - 1] as number) > time) at--;
-    sorted.splice(at, 0, time);
+    sorted.splice(placeOf(time, sorted), 0, time);
   }
   return hurried;
+};
+
+/** Where a value goes among sorted ones, behind its equals. */
+const placeOf = (value: number, sorted: readonly number[]): number => {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sorted[middle] as number) > value) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 };
 
 /** The newest of each kind: every pair of them is compared. */
@@ -112,13 +121,14 @@ const MOST_TIMES = 150;
  */
 const timeWithout = (rows: readonly JointRow[], key: string): Shift | null => {
   const groups = { done: [] as number[], missed: [] as number[] };
-  for (const row of rows) {
+  for (let i = rows.length - 1; i >= 0; i--) {
+    const row = rows[i] as JointRow;
     const exposure = exposureOf(row, key);
+    if ((exposure !== 'done' && exposure !== 'missed') || groups[exposure].length === MOST_TIMES) continue;
     const total = othersTime(row, key);
-    if ((exposure === 'done' || exposure === 'missed') && total !== null)
-      groups[exposure].push(Math.log(total));
+    if (total !== null) groups[exposure].push(Math.log(total));
   }
-  const found = shift(groups.missed.slice(-MOST_TIMES), groups.done.slice(-MOST_TIMES));
+  const found = shift(groups.missed, groups.done);
   return (
     found && {
       value: Math.exp(found.value),

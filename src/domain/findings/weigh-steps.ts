@@ -30,9 +30,12 @@ export interface Weighed {
 export const weighSteps = (rows: readonly JointRow[], steps: readonly StepMeaning[]): readonly Weighed[] => {
   const hardness = hardnessOf(rows);
   const views = steps.map((step) => ({ step, ...seenFrom(rows, step) }));
+  const strataByRow = new Map(rows.map((row) => [row, stratumOf(row)]));
+  const stratum = (row: JointRow): string => strataByRow.get(row) ?? '';
   const patterns = views.map(({ seen }) => missedIds(seen));
   return views.map(({ step, seen, silent }, i) => {
-    const exact = exactOverStrata(strataOf(seen, ({ event }) => event));
+    const strata = strataOf(seen, ({ event }) => event, stratum);
+    const exact = exactOverStrata(strata);
     const model = stepModel(seen, step, hardness);
     const cluster =
       model &&
@@ -45,12 +48,12 @@ export const weighSteps = (rows: readonly JointRow[], steps: readonly StepMeanin
       seen,
       silent,
       table: tableOf(seen, ({ event }) => event),
-      strata: strataOf(seen, ({ event }) => event),
+      strata,
       exact,
       model,
       clusterP: cluster?.p ?? null,
       p: Math.max(exact.midP, model?.p ?? 1, cluster?.p ?? 0),
-      control: controlOf(seen),
+      control: controlOf(seen, stratum),
       hardness,
       sameBoxesAs: steps.flatMap((other, j) =>
         j !== i && patterns[i] !== '' && patterns[j] === patterns[i] ? other.key : [],
@@ -66,8 +69,8 @@ const missedIds = (seen: readonly Seen[]): string =>
     .join('\n');
 
 /** Only a harmful lean counts against a step: boxes that missed it had more of the faults it cannot cause. */
-const controlOf = (seen: readonly Seen[]): Weighed['control'] => {
-  const test = exactOverStrata(strataOf(seen, ({ control }) => control));
+const controlOf = (seen: readonly Seen[], stratum: (row: JointRow) => string): Weighed['control'] => {
+  const test = exactOverStrata(strataOf(seen, ({ control }) => control, stratum));
   return {
     table: tableOf(seen, ({ control }) => control),
     p: test.seen > test.expected ? test.midP : 1,
@@ -130,5 +133,9 @@ const tableOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): TwoBy
   return { a, b, c, d };
 };
 
-const strataOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): readonly TwoByTwo[] =>
-  [...groupBy(seen, ({ row }) => stratumOf(row)).values()].map((joints) => tableOf(joints, happened));
+const strataOf = (
+  seen: readonly Seen[],
+  happened: (one: Seen) => boolean,
+  stratum: (row: JointRow) => string,
+): readonly TwoByTwo[] =>
+  [...groupBy(seen, ({ row }) => stratum(row)).values()].map((joints) => tableOf(joints, happened));
