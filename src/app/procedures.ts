@@ -21,14 +21,23 @@ export const allProcedures = async (): Promise<ProcedureOnHand[]> => {
   ];
 };
 
-/** Keeps a procedure; runs made with an earlier version keep theirs. Durable when it resolves to true. */
+/**
+ * Keeps a procedure; runs made with an earlier version keep theirs. With `keepReplaced` the version before can be brought back, as it
+ * must be wherever words go. Durable when it resolves to true.
+ */
 export const keepProcedure = async (
   id: string,
   change: (procedure: Procedure) => Procedure,
+  keepReplaced = false,
 ): Promise<boolean> => {
   const saved = await attempt(() =>
-    changeRecord(logId.value, 'procedure', id, author(), (now) =>
-      now ? { ...change(now), version: now.version + 1 } : null,
+    changeRecord(
+      logId.value,
+      'procedure',
+      id,
+      author(),
+      (now) => (now ? { ...change(now), version: now.version + 1 } : null),
+      { keepReplaced },
     ),
   );
   if (saved) announce('procedure');
@@ -46,7 +55,9 @@ export const copyProcedure = async (from: Procedure, name: string): Promise<stri
 };
 
 export const removeProcedure = async (id: string): Promise<boolean> => {
-  const saved = await attempt(() => changeRecord(logId.value, 'procedure', id, author(), () => null));
+  const saved = await attempt(() =>
+    changeRecord(logId.value, 'procedure', id, author(), () => null, { keepReplaced: true }),
+  );
   if (saved) announce('procedure');
   return saved !== undefined;
 };

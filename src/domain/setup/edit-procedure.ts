@@ -1,5 +1,6 @@
 import { ok, type Result, refuse } from '../result.ts';
-import { LONGEST_SENTENCE, type Procedure, type Step } from './procedure.ts';
+import { DEFAULT_PROCEDURES } from './default-procedures.ts';
+import { isAlwaysReopened, LONGEST_SENTENCE, type Movement, type Procedure, type Step } from './procedure.ts';
 
 /** A step's sentence: not empty, at most 56 characters, or it cannot be read at arm's length. */
 export const readSentence = (field: string, typed: string): Result<string> => {
@@ -17,28 +18,48 @@ export const readSentence = (field: string, typed: string): Result<string> => {
   return ok(sentence);
 };
 
-/** Moves a step by one place. Unchanged at either end, and where a step would come before one it rests on. */
+/**
+ * Moves a step by one place. Unchanged at either end, where a step would come before one it rests on, and for the first and last
+ * hold point (isolate, clear), which nothing comes before or after.
+ */
 export const moveStep = (procedure: Procedure, key: string, by: -1 | 1): Procedure => {
   const at = procedure.steps.findIndex((step) => step.key === key);
   const other = procedure.steps[at + by];
   const step = procedure.steps[at];
   if (!step || !other) return procedure;
   const [first, second] = by === 1 ? [other, step] : [step, other];
-  if (first.restsOn.includes(second.key)) return procedure;
+  if (first.restsOn.includes(second.key) || isAlwaysReopened(step) || isAlwaysReopened(other))
+    return procedure;
   const steps = [...procedure.steps];
   steps[at] = other;
   steps[at + by] = step;
   return { ...procedure, steps };
 };
 
-/** Changes what a step says, re-opens and guards against. Its key and its being a hold point stay. */
+/** Movements that ask a hold point again whatever its owner makes of it: those of the procedures that every log starts with. */
+export const fixedMovements = (step: Pick<Step, 'key' | 'hold'>): readonly Movement[] =>
+  step.hold
+    ? (Object.values(DEFAULT_PROCEDURES)
+        .flatMap(({ steps }) => steps)
+        .find(({ key }) => key === step.key)?.reopenedBy ?? [])
+    : [];
+
+/**
+ * Changes what a step says, guards against, and which movements ask it again. Its key and its being a hold point stay; so do a
+ * hold point's words and the movements that always ask it again.
+ */
 export const changeStep = (
   procedure: Procedure,
   key: string,
   change: Partial<Pick<Step, 'sentence' | 'why' | 'guards' | 'reopenedBy'>>,
 ): Procedure => ({
   ...procedure,
-  steps: procedure.steps.map((step) => (step.key === key ? { ...step, ...change } : step)),
+  steps: procedure.steps.map((step) => {
+    if (step.key !== key) return step;
+    if (!step.hold) return { ...step, ...change };
+    const reopenedBy = [...new Set([...(change.reopenedBy ?? step.reopenedBy), ...fixedMovements(step)])];
+    return { ...step, ...change, sentence: step.sentence, reopenedBy };
+  }),
 });
 
 /** Takes a step out; a hold point stays whatever is asked. What rested on it rests on it no more. */

@@ -70,4 +70,6 @@ export const reopenedBy = (procedure: Procedure, movement: Movement): ReadonlySe
       .map((step) => step.key),
   );
 
-const isAlwaysReopened = (step: Step): boolean => step.key === 'isolate' || step.key === 'clear';
+/** The first and the last hold point of every procedure. */
+export const isAlwaysReopened = (step: Pick<Step, 'key'>): boolean =>
+  step.key === 'isolate' || step.key === 'clear';

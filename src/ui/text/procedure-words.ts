@@ -43,5 +43,9 @@ export const procedureWords = {
   addSentence: 'What to do, in one sentence',
   remove: 'Remove this procedure',
   removeSure: 'Remove it: sure?',
-  from: (sentence: string) => `“${sentence}”`,
+  name: 'Name of this procedure',
+  rename: 'Rename it',
+  holdKeeps: 'A hold point keeps its words, and what already asks it again.',
+  replaced: 'What is changed or taken out can be brought back for 30 days.',
+  toReplaced: 'Backups',
 } as const;

@@ -48,13 +48,38 @@ describe('a procedure of one’s own', () => {
     });
   });
 
-  it('changes words and what asks a step again, never its key or its being a hold point', () => {
-    const changed = changeStep(ours, 'lock-post', { sentence: 'Post locked.', reopenedBy: [] });
-    expect(changed.steps.find((step) => step.key === 'lock-post')).toMatchObject({
-      sentence: 'Post locked.',
-      hold: true,
+  it('changes words and what asks a step again, never its key', () => {
+    const changed = changeStep(ours, 'touch-off', { sentence: 'Touch the work. Zero.', reopenedBy: [] });
+    expect(changed.steps.find((step) => step.key === 'touch-off')).toMatchObject({
+      sentence: 'Touch the work. Zero.',
       reopenedBy: [],
     });
+  });
+
+  it('leaves a hold point its words and what asks it again, and lets more ask it', () => {
+    const changed = changeStep(ours, 'lock-post', {
+      sentence: 'Never mind.',
+      why: 'It crept once.',
+      reopenedBy: ['dial-knocked'],
+    });
+    const [was, is] = [ours, changed].map(({ steps }) => steps.find(({ key }) => key === 'lock-post'));
+    expect(is?.sentence).toBe(was?.sentence);
+    expect(is?.why).toBe('It crept once.');
+    expect([...(is?.reopenedBy ?? [])].sort()).toEqual([...(was?.reopenedBy ?? []), 'dial-knocked'].sort());
+  });
+
+  it.each(Object.values(DEFAULT_PROCEDURES))('$name: a change of nothing changes nothing', (procedure) => {
+    for (const { key } of procedure.steps) expect(changeStep(procedure, key, {})).toEqual(procedure);
+  });
+
+  it('lets nothing come before the plug or after the last look, however often it is asked', () => {
+    const far = (key: string, by: -1 | 1) =>
+      ours.steps.reduce((procedure) => moveStep(procedure, key, by), ours);
+    for (const key of keys(ours))
+      for (const by of [-1, 1] as const) {
+        const moved = keys(far(key, by));
+        expect([moved[0], moved.at(-1)]).toEqual(['isolate', 'clear']);
+      }
   });
 
   it('takes a sentence that can be read at arm’s length, tidied', () => {

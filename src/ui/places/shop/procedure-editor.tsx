@@ -5,17 +5,27 @@ import type { Procedure, Step } from '../../../domain/setup/procedure.ts';
 import { newId } from '../../../platform/ids.ts';
 import { Field } from '../../parts/field.tsx';
 import { useForm } from '../../parts/use-form.ts';
-import { go } from '../../shell/route.ts';
+import { go, hrefTo } from '../../shell/route.ts';
 import { procedureWords as words } from '../../text/procedure-words.ts';
 import { StepEditor } from './step-editor.tsx';
 import { StepList } from './step-list.tsx';
 
-/** The user's own procedure: order, words, what re-opens a step; hold points stay. */
+/** The user's own procedure: its name, order, words, what re-opens a step; hold points stay. */
 export const ProcedureEditor = ({ id, procedure }: { id: string; procedure: Procedure }) => {
   const editing = useSignal<string | null>(null);
   const sure = useSignal(false);
-  const form = useForm(`new step ${id}`, { sentence: '' });
+  const added = useForm(`new step ${id}`, { sentence: '' });
+  const named = useForm(`procedure ${id}`, { name: procedure.name });
 
+  const move = (step: Step, by: -1 | 1, word: string) => (
+    <button
+      type="button"
+      disabled={moveStep(procedure, step.key, by) === procedure}
+      onClick={() => keepProcedure(id, (p) => moveStep(p, step.key, by))}
+    >
+      {word}
+    </button>
+  );
   const under = (step: Step) =>
     editing.value === step.key ? (
       <StepEditor
@@ -27,12 +37,8 @@ export const ProcedureEditor = ({ id, procedure }: { id: string; procedure: Proc
       />
     ) : (
       <div class="row">
-        <button type="button" onClick={() => keepProcedure(id, (p) => moveStep(p, step.key, -1))}>
-          {words.up}
-        </button>
-        <button type="button" onClick={() => keepProcedure(id, (p) => moveStep(p, step.key, 1))}>
-          {words.down}
-        </button>
+        {move(step, -1, words.up)}
+        {move(step, 1, words.down)}
         <button
           type="button"
           onClick={() => {
@@ -42,7 +48,7 @@ export const ProcedureEditor = ({ id, procedure }: { id: string; procedure: Proc
           {words.change}
         </button>
         {!step.hold && (
-          <button type="button" onClick={() => keepProcedure(id, (p) => retireStep(p, step.key))}>
+          <button type="button" onClick={() => keepProcedure(id, (p) => retireStep(p, step.key), true)}>
             {words.retire}
           </button>
         )}
@@ -55,12 +61,22 @@ export const ProcedureEditor = ({ id, procedure }: { id: string; procedure: Proc
       <form
         onSubmit={async (event) => {
           event.preventDefault();
-          const sentence = form.read('sentence', readSentence);
-          if (sentence && (await keepProcedure(id, (p) => addStep(p, newId(), sentence)))) form.done();
+          const sentence = added.read('sentence', readSentence);
+          if (sentence && (await keepProcedure(id, (p) => addStep(p, newId(), sentence)))) added.done();
         }}
       >
-        <Field form={form} name="sentence" label={words.addSentence} />
+        <Field form={added} name="sentence" label={words.addSentence} />
         <button type="submit">{words.add}</button>
+      </form>
+      <form
+        onSubmit={async (event) => {
+          event.preventDefault();
+          const name = named.read('name', readSentence);
+          if (name && (await keepProcedure(id, (p) => ({ ...p, name })))) named.done();
+        }}
+      >
+        <Field form={named} name="name" label={words.name} />
+        <button type="submit">{words.rename}</button>
       </form>
       <button
         type="button"
@@ -71,6 +87,9 @@ export const ProcedureEditor = ({ id, procedure }: { id: string; procedure: Proc
       >
         {sure.value ? words.removeSure : words.remove}
       </button>
+      <p class="soft">
+        {words.replaced} <a href={hrefTo('shop', 'backups')}>{words.toReplaced}</a>
+      </p>
     </>
   );
 };
