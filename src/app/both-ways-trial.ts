@@ -1,21 +1,38 @@
 import { drawLots } from '../domain/findings/draw-lots.ts';
+import { type TrialQuestion, trialQuestions } from '../domain/findings/trial-step.ts';
 import { seededRandom } from '../domain/log/random.ts';
-import type { BothWaysPlan } from '../domain/log/records.ts';
+import type { BothWaysPlan, TrialMeasure } from '../domain/log/records.ts';
 import { freshSeed } from '../platform/chance.ts';
 import { today } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
 import { changeRecord } from '../storage/records.ts';
+import { allBoxes } from './boxes.ts';
 import { announce } from './changes.ts';
 import { attempt } from './failure.ts';
+import { procedureById } from './rigs.ts';
 import { author, logId } from './session.ts';
 
+/** What the procedure of the newest box leaves open to a trial. */
+export const openQuestions = async (): Promise<readonly TrialQuestion[]> => {
+  const [newest] = await allBoxes();
+  return trialQuestions(await procedureById(newest?.box.procedureId ?? ''));
+};
+
+/** What a trial measures; those of older versions, the fit. */
+export const measureOf = ({ measure }: BothWaysPlan): TrialMeasure => measure ?? { kind: 'fit' };
+
 /** Draws the lots and keeps them before the first box: what was drawn cannot be drawn again. Durable when it resolves to true. */
-export const beginBothWays = async (step: string, sentence: string, boxes: number): Promise<boolean> => {
+export const beginBothWays = async (
+  { step, sentence }: Pick<TrialQuestion, 'step' | 'sentence'>,
+  measure: TrialMeasure,
+  boxes: number,
+): Promise<boolean> => {
   const lots = drawLots(boxes, seededRandom(freshSeed()));
   if (!lots.ok) return false;
   const plan: BothWaysPlan = {
     step,
     sentence,
+    measure,
     lots: lots.value,
     drawnOn: today(),
     boxes: [],

@@ -21,6 +21,8 @@ export const startSetUp = async (onHand: BoxOnHand, part: Part): Promise<string 
   const procedure = await procedureById(box.procedureId);
   const rig = await rigById(box.rigId);
   const before = latestBefore(box.setUps.map((ref) => runs.get(ref.runId)));
+  // Before the set-up, so that no set-up under a lot goes without it, whenever the phone dies.
+  await takeLot(onHand, procedure);
   const runId = newId();
   const event: SetUpEvent = {
     ...stamp(),
@@ -42,7 +44,6 @@ export const startSetUp = async (onHand: BoxOnHand, part: Part): Promise<string 
   });
   if (!saved) return undefined;
   announce('events');
-  await takeLot(boxId);
   return runId;
 };
 

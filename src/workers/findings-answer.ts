@@ -1,13 +1,13 @@
-import { standingOf } from '../domain/findings/both-ways-standing.ts';
 import { findingsOf } from '../domain/findings/findings.ts';
 import { lastAlike } from '../domain/findings/last-alike.ts';
-import { rowsFromLogs } from '../domain/findings/rows-from-log.ts';
+import { type FoldedLog, rowsFromLogs } from '../domain/findings/rows-from-log.ts';
 import { dictionarySheet, rowsSheet } from '../domain/findings/rows-sheet.ts';
 import { powerTable } from '../domain/findings/trial-power.ts';
 import { sha256 } from '../storage/backup/sha256.ts';
 import { sheetCsv } from '../storage/backup/sheet-csv.ts';
-import { type ReadLog, readLog } from './findings-log.ts';
+import { readLog } from './findings-log.ts';
 import type { FindingsAnswer, FindingsQuestion, SheetQuestion } from './findings-message.ts';
+import { readTrials } from './findings-trials.ts';
 
 /** Of the whole, so much is reading and folding the logs. */
 const READING = 0.5;
@@ -15,8 +15,8 @@ const READING = 0.5;
 type Question = FindingsQuestion | SheetQuestion;
 type OnShare = (share: number) => void;
 
-const readLogs = async ({ logIds, woods }: Question, onShare: OnShare): Promise<readonly ReadLog[]> => {
-  const logs: ReadLog[] = [];
+const readLogs = async ({ logIds, woods }: Question, onShare: OnShare): Promise<readonly FoldedLog[]> => {
+  const logs: FoldedLog[] = [];
   for (const logId of logIds)
     logs.push(
       await readLog(logId, woods, (share) => onShare((READING * (logs.length + share)) / logIds.length)),
@@ -32,7 +32,7 @@ const find = async (question: FindingsQuestion, onShare: OnShare): Promise<Findi
   const logs = await readLogs(question, onShare);
   const table = rowsFromLogs(logs);
   const alike = lastAlike(logs[0]?.boxes ?? new Map());
-  const trials = logs.flatMap((log) => [...log.trials]);
+  const trials = await readTrials(question.logIds);
   const from = await nameOf(table, alike, trials);
   if (from === question.known) return { kind: 'unchanged' };
   const found = findingsOf(table, (share) => onShare(READING + (1 - READING) * share));
@@ -42,7 +42,7 @@ const find = async (question: FindingsQuestion, onShare: OnShare): Promise<Findi
       ...found,
       from,
       lastAlike: alike,
-      trials: Object.fromEntries(trials.map(([id, plan]) => [id, standingOf(plan, table.rows)])),
+      trials,
       power: powerTable(),
     },
   };

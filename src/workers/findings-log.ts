@@ -1,14 +1,9 @@
 import { type CutRun, cutRuns } from '../domain/findings/cut-run.ts';
 import type { FoldedLog, WoodFacts } from '../domain/findings/rows-from-log.ts';
-import type { Bodies, BothWaysPlan, Kind } from '../domain/log/records.ts';
+import type { Bodies, Kind } from '../domain/log/records.ts';
 import { foldRun } from '../domain/setup/fold.ts';
 import { listRecords } from '../storage/records.ts';
 import { eachRunOfLog } from '../storage/runs-of-log.ts';
-
-/** One log as the findings need it. */
-export interface ReadLog extends FoldedLog {
-  readonly trials: ReadonlyMap<string, BothWaysPlan>;
-}
 
 const bodies = async <K extends Kind>(logId: string, kind: K): Promise<Map<string, Bodies[K]>> =>
   new Map((await listRecords(logId, kind)).flatMap(({ id, body }) => (body ? [[id, body] as const] : [])));
@@ -18,7 +13,7 @@ export const readLog = async (
   logId: string,
   tabled: Readonly<Record<string, WoodFacts>>,
   onShare: (share: number) => void,
-): Promise<ReadLog> => {
+): Promise<FoldedLog> => {
   const woods = await bodies(logId, 'wood');
   const runs = new Map<string, CutRun>();
   const keep = cutRuns();
@@ -36,7 +31,6 @@ export const readLog = async (
     log: logId,
     boxes: await bodies(logId, 'box'),
     rigs: await bodies(logId, 'rig'),
-    trials: await bodies(logId, 'both-ways'),
     runs,
     woodFacts,
   };

@@ -1,4 +1,4 @@
-import type { BothWays } from '../domain/findings/both-ways.ts';
+import type { Standing } from '../domain/findings/both-ways-standing.ts';
 import type { Findings } from '../domain/findings/findings.ts';
 import type { LastAlike } from '../domain/findings/last-alike.ts';
 import type { WoodFacts } from '../domain/findings/rows-from-log.ts';
@@ -26,7 +26,7 @@ export interface Found extends Findings {
   readonly from: string;
   readonly lastAlike: LastAlike | null;
   /** Trials by their ids. */
-  readonly trials: Readonly<Record<string, BothWays>>;
+  readonly trials: Readonly<Record<string, Standing>>;
   readonly power: readonly PowerAt[];
 }
 

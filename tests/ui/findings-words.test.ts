@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { Look } from '../../src/domain/findings/both-ways-standing.ts';
 import type { TwoByTwo } from '../../src/domain/findings/counts.ts';
 import type { Because, Verdict } from '../../src/domain/findings/words.ts';
-import { bothWaysWords } from '../../src/ui/text/both-ways-words.ts';
+import { resultWords } from '../../src/ui/text/both-ways-result-words.ts';
 import { becauseWords, linkSentence, linkWord, linkWords } from '../../src/ui/text/findings-link-words.ts';
 import { findingsWords } from '../../src/ui/text/findings-words.ts';
 
@@ -70,6 +71,8 @@ describe('how many more', () => {
   });
 });
 
+const UNCLEAR = { look: 'end', measured: { clear: false } } as Look;
+
 describe('no word is leave to skip a step, and none says what made what', () => {
   const said = [
     linkWords.noSignAbout,
@@ -77,10 +80,7 @@ describe('no word is leave to skip a step, and none says what made what', () => 
     linkWords.otherWay,
     linkWords.tooFewAbout,
     findingsWords.nothingAbout,
-    bothWaysWords.standing({
-      ...{ difference: 0.02, z: 0.2, p: 0.84, with: 20, without: 20 },
-      ...{ look: 'end', clear: false },
-    }),
+    resultWords.meaning(UNCLEAR, { kind: 'fit' }),
   ];
   it.each(said)('%s', (sentence) => {
     expect(sentence).toMatch(

@@ -167,7 +167,8 @@ const TIGHT = new Set<Symptom>([
   'gap-all-round',
 ]);
 
-const firstTryOf = (box: Box): FirstTry => {
+/** What the first trial fit of a box said. */
+export const firstTryOf = (box: Box): FirstTry => {
   const [first, second] = box.trials;
   if (!first) return box.closing?.scrapReason === 'thread' ? 'scrapped' : 'unknown';
   if (first.right) return 'right';

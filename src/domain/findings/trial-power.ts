@@ -53,10 +53,15 @@ const lookAt = (boxes: number, bound: number, expected: Expected): { shift: numb
   };
 };
 
-/** Power at one size of trial, of a fit that goes from 85 to 65 right in 100. */
+/** What trials that are planned are weighed by: a fit that goes from 85 to 65 right in 100; a reading or a time that shifts by so much of its spread. */
+export const ASSUMED = { withRate: 0.85, withoutRate: 0.65, effect: 0.8 } as const;
+
+/** Power at one size of trial. */
 export interface PowerAt {
   readonly boxes: number;
-  readonly right: number;
+  readonly fit: number;
+  /** Of a reading or a time. */
+  readonly reading: number;
 }
 
 /** Every size that can be drawn, so that a screen can tell it while a number is typed. */
@@ -65,7 +70,8 @@ export const powerTable = (): readonly PowerAt[] => {
   for (let boxes = TRIAL_BOXES.min; boxes <= TRIAL_BOXES.max; boxes += BLOCK)
     sizes.push({
       boxes,
-      right: trialPower(boxes, { measure: 'right', withRate: 0.85, withoutRate: 0.65 }),
+      fit: trialPower(boxes, { measure: 'right', ...ASSUMED }),
+      reading: trialPower(boxes, { measure: 'reading', ...ASSUMED }),
     });
   return sizes;
 };

@@ -84,12 +84,28 @@ export interface OwnWood {
 export interface BothWaysPlan {
   readonly step: string;
   readonly sentence: string;
+  /** What is measured of each box, chosen before the lots are drawn; absent in trials of older versions, which go by the fit. */
+  readonly measure?: TrialMeasure;
   readonly lots: readonly ('with' | 'without')[];
   readonly drawnOn: Day;
   /** Boxes that took a lot, in order; the first took the first lot. */
   readonly boxes: readonly string[];
   readonly givenUp: boolean;
 }
+
+/**
+ * What a trial measures: the reading first taken at a later step (how far out of true, or turns), the time of the box's first
+ * set-up, or whether it was right at the first trial fit.
+ */
+export type TrialMeasure =
+  | {
+      readonly kind: 'reading';
+      readonly step: string;
+      readonly sentence: string;
+      readonly of: 'angle' | 'turns';
+    }
+  | { readonly kind: 'time' }
+  | { readonly kind: 'fit' };
 
 /** The wood of one piece: a key of the wood table or of an OwnWood, and how the piece is cut. */
 export interface WoodUse {

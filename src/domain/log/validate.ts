@@ -147,14 +147,32 @@ const bodies = {
   procedure,
   instrument: v.strictObject({ name, insideMinusOutside: v.nullable(signedLength) }),
   wood: v.strictObject({ name, group: v.picklist(['hardwood', 'softwood', 'tropical']), note }),
-  'both-ways': v.strictObject({
-    step: id,
-    sentence: name,
-    lots: v.pipe(v.array(v.picklist(['with', 'without'])), v.maxLength(200)),
-    drawnOn: day,
-    boxes: v.pipe(v.array(id), v.maxLength(200)),
-    givenUp: v.boolean(),
-  }),
+  'both-ways': v.pipe(
+    v.strictObject({
+      step: id,
+      sentence: name,
+      measure: v.exactOptional(
+        v.variant('kind', [
+          v.strictObject({
+            kind: v.literal('reading'),
+            step: id,
+            sentence: name,
+            of: v.picklist(['angle', 'turns']),
+          }),
+          v.strictObject({ kind: v.literal('time') }),
+          v.strictObject({ kind: v.literal('fit') }),
+        ]),
+      ),
+      lots: v.pipe(v.array(v.picklist(['with', 'without'])), v.maxLength(200)),
+      drawnOn: day,
+      boxes: v.pipe(v.array(id), v.maxLength(200)),
+      givenUp: v.boolean(),
+    }),
+    v.check(
+      ({ lots, boxes }) => boxes.length <= lots.length && new Set(boxes).size === boxes.length,
+      'one lot a box',
+    ),
+  ),
 } satisfies { readonly [K in Kind]: v.GenericSchema<unknown, Bodies[K]> };
 
 const record = <const K extends Kind, S extends v.GenericSchema>(kind: K, body: S) =>

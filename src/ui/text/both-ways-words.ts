@@ -1,48 +1,67 @@
-import type { BothWays } from '../../domain/findings/both-ways.ts';
+import type { Standing } from '../../domain/findings/both-ways-standing.ts';
 import type { PowerAt } from '../../domain/findings/trial-power.ts';
+import type { TrialMeasure } from '../../domain/log/records.ts';
+import { boxes, inHundred } from './findings-link-words.ts';
 
-const inHundred = (share: number): number => Math.round(100 * share);
-
+/** Of a trial that is planned or under way. */
 export const bothWaysWords = {
   title: 'Try it both ways',
   about:
     'For a question the log cannot answer: lots are drawn beforehand, half the boxes with the step and half without, in blocks of four. Hold points are never varied. It is looked at twice only, half way and at the end.',
-  step: 'Which step?',
-  boxes: 'How many boxes? (a multiple of 4, from 8)',
-  power: ({ boxes, right }: PowerAt) =>
-    `With ${boxes} boxes: ${inHundred(right)} chances in 100 of a clear answer, if 15 boxes in 100 do not fit with the step and 35 without.${
-      right < 0.8 ? ' An unclear answer then says little.' : ''
-    }`,
   plan: 'Plan a trial',
-  begin: 'Draw the lots',
-  asked: 'The Bench says before each set-up which lot the box has drawn.',
-  underWay: (sentence: string, done: number, of: number) =>
-    `“${sentence}”: ${done} of ${of} boxes have taken a lot.`,
-  lot: { with: 'with', without: 'without' },
-  thisBox: (sentence: string, lot: 'with' | 'without') =>
-    lot === 'with'
-      ? `Trial: do “${sentence}” on this box.`
-      : `Trial: leave “${sentence}” out on this box (tap Skip).`,
-  standing: (standing: BothWays | undefined) => {
-    if (!standing) return 'Its boxes are being read…';
-    const { look, clear, difference, with: withs, without } = standing;
-    if (look === 'none-yet') return 'Not to be looked at before half of the boxes are done.';
-    const when = look === 'half' ? 'Half way' : 'At the end';
-    const counted = `${withs} with the step, ${without} without`;
-    if (difference === null) return `${when} (${counted}): nothing to compare.`;
-    const more = inHundred(Math.abs(difference));
-    const share =
-      more === 0
-        ? 'As many were right with the step as without.'
-        : `${more} more in 100 were right ${difference > 0 ? 'with' : 'without'} the step.`;
-    const answer = clear
-      ? 'a clear answer.'
-      : look === 'half'
-        ? 'no clear answer yet; go on to the end.'
-        : 'no clear answer. That is no leave to skip it.';
-    return `${when} (${counted}): ${answer} ${share}`;
+  step: 'Which step?',
+  noStep: 'No step of your procedure can be tried both ways.',
+  measure: 'What is measured?',
+  measures: (measure: TrialMeasure): string => {
+    switch (measure.kind) {
+      case 'reading':
+        return `the reading at “${measure.sentence}”`;
+      case 'time':
+        return 'the time of the set-up';
+      case 'fit':
+        return 'right at the first trial fit, or not';
+    }
   },
+  measureAbout: (measure: TrialMeasure): string => {
+    switch (measure.kind) {
+      case 'reading':
+        return 'The first reading of each box counts, before anything is put right. So take one in every box, whatever its lot. The fit is told second.';
+      case 'time':
+        return 'The first set-up of each box, hold points left out, and only where every time is known exactly: tick the steps singly. The fit is told second.';
+      case 'fit':
+        return 'Right at once, or eased once to right. A reading, where a step has one, tells more from as many boxes.';
+    }
+  },
+  boxes: 'How many boxes? (a multiple of 4, from 8)',
+  chance: (at: PowerAt, { kind }: TrialMeasure): number => inHundred(kind === 'fit' ? at.fit : at.reading),
+  power: (at: PowerAt, measure: TrialMeasure) => {
+    const share = measure.kind === 'fit' ? at.fit : at.reading;
+    return `With ${at.boxes} boxes: ${inHundred(share)} chances in 100 of a clear answer, ${assumed(measure)}.${
+      share < 0.8 ? ' An unclear answer then says little.' : ''
+    }`;
+  },
+  sizes: 'A clear answer',
+  size: 'Boxes',
+  chances: 'In 100',
+  begin: 'Draw the lots',
+  underWay: ({ taken, planned, nextLook, look }: Standing) =>
+    `${taken} of ${boxes(planned)}${nextLook === null ? '' : `; ${look === 'none-yet' ? 'first' : 'last'} look at ${nextLook}`}.`,
+  waits: ({ taken, nextLook, unfinished }: Standing) =>
+    nextLook === null || taken < nextLook
+      ? null
+      : `The look waits for ${boxes(unfinished)} with a lot and not finished: try ${unfinished === 1 ? 'it' : 'them'} until right, or close ${unfinished === 1 ? 'it' : 'them'}.`,
+  measured: (measure: TrialMeasure) => `Measured: ${bothWaysWords.measures(measure)}.`,
+  asked:
+    'The Bench says before a box’s first set-up which lot it draws. Until the look nothing is told of the difference: who looks at every box finds luck.',
+  reading: 'Its boxes are being read…',
   giveUp: 'Give the trial up',
+  stopHere: 'Stop here and put the result away',
   putAway: 'Put the result away',
   earlier: 'Earlier trials',
 } as const;
+
+const assumed = (measure: TrialMeasure): string => {
+  if (measure.kind === 'fit') return 'if 15 boxes in 100 do not fit with the step and 35 without';
+  const what = measure.kind === 'time' ? 'took longer' : 'read more';
+  return `if of two boxes, one of each lot, the one without the step ${what} 7 times in 10 (a shift of 0.8 of the spread)`;
+};

@@ -1,11 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allowances } from '../../../src/domain/findings/allowance.ts';
-import { bothWays } from '../../../src/domain/findings/both-ways.ts';
-import { standingOf } from '../../../src/domain/findings/both-ways-standing.ts';
 import { contradicts, wantedBy } from '../../../src/domain/findings/clearance-likelihood.ts';
 import { clustersOf } from '../../../src/domain/findings/clusters.ts';
-import { drawLots } from '../../../src/domain/findings/draw-lots.ts';
 import { hardnessCurve, heldAt } from '../../../src/domain/findings/hardness-curve.ts';
 import { howManyMore } from '../../../src/domain/findings/how-many-more.ts';
 import type { ClearanceTrial, JointRow, JointTable } from '../../../src/domain/findings/joint-row.ts';
@@ -16,11 +13,9 @@ import { drift, shift } from '../../../src/domain/findings/rank-statistics.ts';
 import { dictionarySheet, rowsSheet } from '../../../src/domain/findings/rows-sheet.ts';
 import { stepTimes } from '../../../src/domain/findings/step-times.ts';
 import { type Case, suspects } from '../../../src/domain/findings/suspects.ts';
-import { trialPower } from '../../../src/domain/findings/trial-power.ts';
 import { woodsByPitch } from '../../../src/domain/findings/woods-by-pitch.ts';
 import { checkpoint } from '../../../src/domain/findings/words.ts';
-import { seededRandom } from '../../../src/domain/log/random.ts';
-import type { BothWaysPlan, Box } from '../../../src/domain/log/records.ts';
+import type { Box } from '../../../src/domain/log/records.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
 import { must } from './expect-digits.ts';
 import { rowOf } from './row-of.ts';
@@ -319,49 +314,6 @@ describe('the last boxes alike', () => {
       boxes: ['b19', 'b17', 'b15', 'b11', 'b9'],
     });
     expect(lastAlike(new Map())).toBeNull();
-  });
-});
-
-describe('a trial as it stands', () => {
-  it('is by the lots drawn, right or eased once counts, and nothing is told of boxes after the look', () => {
-    const plan: BothWaysPlan = {
-      ...{ step: 'gap', sentence: '', drawnOn: '2026-01-01', givenUp: false },
-      lots: must(drawLots(8, seededRandom(1))),
-      boxes: Array.from({ length: 6 }, (_, i) => `joint-${i}`),
-    };
-    const rows = plan.boxes.map((_, i) =>
-      rowOf(i, {}, { firstTry: plan.lots[i] === 'with' ? (i % 2 ? 'eased' : 'right') : 'failed' }),
-    );
-    const standing = standingOf(plan, [...rows, rowOf(99, {})]);
-    expect(standing).toMatchObject({ look: 'half', difference: 1, with: 2, without: 2, clear: false });
-    expect(standingOf(plan, []).difference).toBeNull();
-  });
-});
-
-describe('try it both ways', () => {
-  it('lots are two and two in every four; refuses fewer than eight', () => {
-    const lots = must(drawLots(20, seededRandom(4)));
-    for (let i = 0; i < 20; i += 4)
-      expect(lots.slice(i, i + 4).filter((lot) => lot === 'with')).toHaveLength(2);
-    expect(drawLots(4, seededRandom(1)).ok).toBe(false);
-  });
-
-  it('power grows with boxes and is the error rate where there is nothing to find', () => {
-    expect(trialPower(40, { measure: 'reading', effect: 0 })).toBeCloseTo(0.05, 1);
-    expect(trialPower(80, { measure: 'reading', effect: 0.5 })).toBeGreaterThan(
-      trialPower(40, { measure: 'reading', effect: 0.5 }),
-    );
-  });
-
-  it('calls nothing clear before half, and looks at the first half only until the end', () => {
-    const boxes = must(drawLots(16, seededRandom(2))).map((lot, i) => ({
-      lot,
-      value: lot === 'with' ? 1 + i / 100 : i / 100,
-    }));
-    expect(bothWays(boxes.slice(0, 7), 16)).toMatchObject({ look: 'none-yet', clear: false });
-    expect(bothWays(boxes.slice(0, 12), 16).z).toBe(bothWays(boxes.slice(0, 8), 16).z);
-    expect(bothWays(boxes, 16)).toMatchObject({ look: 'end', clear: true });
-    expect(bothWays([], 16)).toMatchObject({ difference: null, z: 0, clear: false });
   });
 });
 

@@ -7,7 +7,7 @@ import { useLive } from '../../parts/use-live.ts';
 import { Strip } from '../../set-up/strip.tsx';
 import { go, hrefTo } from '../../shell/route.ts';
 import { benchWords as words } from '../../text/bench-words.ts';
-import { bothWaysWords } from '../../text/both-ways-words.ts';
+import { lotWords } from '../../text/lot-words.ts';
 import type { StageProps } from './bench.tsx';
 
 /** Start a set-up, or go on with the one under way. */
@@ -15,7 +15,7 @@ export const SetUpStage = ({ onHand, runs, part }: StageProps & { part: Part }) 
   const busy = useSignal(false);
   const run = latestRun(onHand.box, part, runs);
 
-  const asked = useLive(() => askedOf(onHand.id), ['both-ways', 'box'], onHand.id).value;
+  const asked = useLive(() => askedOf(onHand), ['both-ways', 'box'], onHand.id).value;
 
   const start = async () => {
     if (busy.value) return;
@@ -28,7 +28,7 @@ export const SetUpStage = ({ onHand, runs, part }: StageProps & { part: Part }) 
   const open = run && run.closed === null;
   return (
     <>
-      {asked && <p>{bothWaysWords.thisBox(asked.plan.sentence, asked.lot)}</p>}
+      {asked && <p>{lotWords(asked.plan.sentence, asked.lot)}</p>}
       {run && <Strip run={run} now={run.now} />}
       <p>{open ? words.setUpUnderWay : run ? words.setUpDone : words.setUpFirst[part]}</p>
       {open && (

@@ -1,31 +1,43 @@
-import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
-import { beginBothWays } from '../../../app/both-ways-trial.ts';
+import { beginBothWays, openQuestions } from '../../../app/both-ways-trial.ts';
 import { BLOCK, TRIAL_BOXES } from '../../../domain/findings/draw-lots.ts';
-import type { StepMeaning } from '../../../domain/findings/joint-row.ts';
 import type { PowerAt } from '../../../domain/findings/trial-power.ts';
+import type { TrialQuestion } from '../../../domain/findings/trial-step.ts';
 import { readCount } from '../../../domain/units/read-quantity.ts';
+import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useForm } from '../../parts/use-form.ts';
+import { useLive } from '../../parts/use-live.ts';
 import { bothWaysWords as words } from '../../text/both-ways-words.ts';
+import { PowerList } from './power-list.tsx';
 
 interface Props {
-  readonly steps: readonly StepMeaning[];
   readonly power: readonly PowerAt[];
 }
 
-/** Which step, how many boxes, and what so many can tell, before the lots are drawn. */
-const BeginBothWays = ({ steps, power }: Props) => {
+/** Which step, what is measured, how many boxes, and what so many can tell, before the lots are drawn. */
+const BeginBothWays = ({ power }: Props) => {
+  const questions = useLive(openQuestions, ['box', 'procedure']).value;
+  if (!questions) return null;
+  const [first] = questions;
+  return first ? <Plan questions={questions} first={first} power={power} /> : <p>{words.noStep}</p>;
+};
+
+const Plan = ({
+  questions,
+  first,
+  power,
+}: Props & { questions: readonly TrialQuestion[]; first: TrialQuestion }) => {
   const id = useId();
-  const step = useSignal(steps[0]?.key ?? '');
-  const form = useForm('both ways', { boxes: '40' });
+  const form = useForm('both ways', { step: first.step, measure: '0', boxes: '40' });
+  const question = questions.find((each) => each.step === form.values.value.step) ?? first;
+  const measure = question.measures[Number(form.values.value.measure)] ?? question.measures[0];
+  if (!measure) return null;
   const typed = Number(form.values.value.boxes);
-  const at = power.find(({ boxes }) => boxes === typed - (typed % BLOCK));
   const begin = async () => {
     const count = form.read('boxes', (field, text) => readCount(field, text, TRIAL_BOXES));
-    const chosen = steps.find(({ key }) => key === step.value);
-    if (count === undefined || !chosen) return;
-    if (await beginBothWays(chosen.key, chosen.sentence, count - (count % BLOCK))) form.done();
+    if (count === undefined) return;
+    if (await beginBothWays(question, measure, count - (count % BLOCK))) form.done();
   };
   return (
     <form
@@ -37,19 +49,27 @@ const BeginBothWays = ({ steps, power }: Props) => {
       <label for={id}>{words.step}</label>
       <select
         id={id}
-        value={step.value}
+        value={question.step}
         onChange={(event) => {
-          step.value = event.currentTarget.value;
+          form.set('step', event.currentTarget.value);
+          form.set('measure', '0');
         }}
       >
-        {steps.map(({ key, sentence }) => (
+        {questions.map(({ step: key, sentence }) => (
           <option key={key} value={key}>
             {sentence}
           </option>
         ))}
       </select>
+      <Choice
+        legend={words.measure}
+        options={question.measures.map((each, i) => ({ value: `${i}`, word: words.measures(each) }))}
+        chosen={`${question.measures.indexOf(measure)}`}
+        onChoose={(value) => form.set('measure', value)}
+      />
+      <p class="soft">{words.measureAbout(measure)}</p>
       <Field form={form} name="boxes" label={words.boxes} keys="numeric" />
-      {at && <p class="soft">{words.power(at)}</p>}
+      <PowerList power={power} measure={measure} boxes={typed - (typed % BLOCK)} />
       <button type="submit">{words.begin}</button>
     </form>
   );
