@@ -53,6 +53,7 @@ export const boxesWords = {
   overCrests: 'over crests',
   route: { 'recess-first': 'recess first', 'both-turned': 'both turned, one set-up' },
   setUps: 'Set-ups',
+  askedAgain: (count: number) => (count === 1 ? 'One step asked again.' : `${count} steps asked again.`),
   cuts: 'Passes',
   cut: (part: string, depth: string, correction: boolean) =>
     `${part}: ${depth} deep${correction ? ', a correction' : ''}`,

@@ -31,7 +31,7 @@ export const movementWord: Readonly<Record<Movement, string>> = {
   'dial-knocked': 'Dial or cross-slide',
   'headstock-swung': 'The headstock',
   'it-grabbed': 'It grabbed',
-  'dont-know': 'I don’t know',
+  'dont-know': 'Don’t know',
 };
 
 /** The same on the buttons that ask what moved, two abreast and read from afar. */

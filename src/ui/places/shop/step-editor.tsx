@@ -36,8 +36,12 @@ export const StepEditor = ({ id, step, onClose }: { id: string; step: Step; onCl
         onClose();
       }}
     >
-      {step.hold ? <p>{words.holdKeeps}</p> : <Field form={form} name="sentence" label={words.sentence} />}
-      <Field form={form} name="why" label={words.why} />
+      {step.hold ? (
+        <p>{words.holdKeeps}</p>
+      ) : (
+        <Field form={form} name="sentence" label={words.sentence} rows={2} />
+      )}
+      <Field form={form} name="why" label={words.why} rows={3} />
       <Choices
         legend={words.guards}
         options={GUARDS.map((value) => ({ value, word: guardWord[value] }))}

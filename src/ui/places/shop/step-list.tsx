@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Procedure, Step } from '../../../domain/setup/procedure.ts';
+import { StepDrawing } from '../../drawings/step-drawing.tsx';
 import { guardWord, procedureWords as words } from '../../text/procedure-words.ts';
 import { movementWord } from '../../text/set-up-words.ts';
 
@@ -11,11 +12,16 @@ export const StepList = ({
   procedure: Procedure;
   under?: (step: Step) => ComponentChildren;
 }) => (
-  <ol>
+  <ol class="steps">
     {procedure.steps.map((step) => (
       <li key={step.key}>
+        {step.drawing && (
+          <div class="small-drawing">
+            <StepDrawing of={step.drawing} labelled={false} />
+          </div>
+        )}
         <b>{step.sentence}</b> {step.hold && <span class="soft">({words.hold})</span>}
-        <p>{step.why}</p>
+        {step.why && <p>{step.why}</p>}
         {step.guards.length > 0 && (
           <p class="soft">
             {words.guards}: {step.guards.map((guard) => guardWord[guard]).join(', ')}
