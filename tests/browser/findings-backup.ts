@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import { strToU8, zipSync } from 'fflate';
 import { CALIPER, PEAR, RIGS } from '../../src/domain/log/demo/rigs.ts';
-import type { Stored } from '../../src/domain/log/records.ts';
+import type { Bodies, Kind, Stored } from '../../src/domain/log/records.ts';
+import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { type BackupLog, ENTRIES, FORMAT, FORMAT_VERSION } from '../../src/storage/backup/format.ts';
 import { manyBoxes, NOW } from '../domain/demo/workshop.ts';
 
@@ -19,20 +20,31 @@ export const backupOfBoxes = (seed: number, count: number): Uint8Array => {
     const day = new Date(at).toISOString().slice(0, 10);
     return { ...each, box: { ...each.box, startedOn: day } };
   });
-  const stored = <K extends Stored['kind']>(kind: K, id: string, body: unknown) =>
-    ({ logId: 'mine', kind, id, rev: 1, writer: 'workshop', savedAt: NOW, body }) as Stored;
-  const log: BackupLog = {
-    format: FORMAT,
-    version: FORMAT_VERSION,
-    madeAt: NOW,
-    records: [
+  return backupOf(
+    [
       ...Object.entries(RIGS).map(([id, rig]) => stored('rig', id, rig)),
       stored('instrument', 'caliper', CALIPER),
       stored('wood', 'hedge-pear', PEAR),
       ...made.map(({ id, box }) => stored('box', id, box)),
     ],
+    made.flatMap(({ events }) => events),
+  );
+};
+
+export const stored = <K extends Kind>(kind: K, id: string, body: Bodies[K], rev = 1): Stored<K> => ({
+  ...{ logId: 'mine', kind, id, rev },
+  ...{ writer: 'workshop', savedAt: NOW, body },
+});
+
+/** A backup of the user's own log that holds these. */
+export const backupOf = (records: readonly Stored[], events: readonly SetUpEvent[]): Uint8Array => {
+  const log: BackupLog = {
+    format: FORMAT,
+    version: FORMAT_VERSION,
+    madeAt: NOW,
+    records,
     superseded: [],
-    events: made.flatMap(({ events }) => events.map((event) => ({ ...event, logId: 'mine' }))),
+    events: events.map((event) => ({ ...event, logId: 'mine' })),
     photos: [],
     settings: null,
   };

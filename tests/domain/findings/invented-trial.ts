@@ -1,4 +1,4 @@
-import { drawLots } from '../../../src/domain/findings/draw-lots.ts';
+import { drawLots, type Lot } from '../../../src/domain/findings/draw-lots.ts';
 import { seededRandom } from '../../../src/domain/log/random.ts';
 import type { BothWaysPlan, Box, TrialMeasure } from '../../../src/domain/log/records.ts';
 import { DEFAULT_PROCEDURES } from '../../../src/domain/setup/default-procedures.ts';
@@ -90,7 +90,9 @@ export const inventedTrial = ({
   effect = 1.2,
   missingOneIn = 20,
   measure = GAP,
+  lots = must(drawLots(boxes, seededRandom(seed, 1))),
 }: {
+  readonly lots?: readonly Lot[];
   readonly seed?: number;
   readonly boxes?: number;
   readonly taken?: number;
@@ -99,7 +101,6 @@ export const inventedTrial = ({
   readonly measure?: TrialMeasure;
 } = {}): InventedTrial => {
   const random = seededRandom(seed);
-  const lots = must(drawLots(boxes, random));
   const made = lots.slice(0, taken).map((lot, i) => {
     const [id, runId] = [`box-${i + 1}`, `run-${i + 1}`];
     const without = lot === 'without';
