@@ -164,6 +164,8 @@ export default defineConfig({
   worker: { format: 'es', plugins: () => [leanWoodTables()] },
   test: {
     environment: 'node',
+    // One core fewer, the default, is a single one where there are two.
+    maxWorkers: '100%',
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/browser/**', 'tests/faults/**', 'node_modules/**'],
   },

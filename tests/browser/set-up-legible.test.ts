@@ -68,6 +68,25 @@ test.each([40, 70, 100])(
   },
 );
 
+// Where the glass holds no type for the distance asked, Shop says how far what it holds can be read: at 20 minutes of arc, measured.
+test.each([
+  { width: 320, height: 640, asked: 100, says: true },
+  { width: 320, height: 640, asked: 70, says: false },
+  { width: 390, height: 844, asked: 100, says: false },
+  { width: 844, height: 390, asked: 100, says: true },
+])('$width x $height, asked for $asked cm, owns up to what it can hold', async (glass) => {
+  await keepSettings(page, { distanceCm: glass.asked, sound: false, vibration: false });
+  await page.setViewportSize({ width: glass.width, height: glass.height });
+  await page.goto('about:blank');
+  await page.goto(`${server.url}#/shop/reading`);
+  const said = page.getByRole('status').filter({ hasText: glass.says ? /too small for more/ : /shrinks/ });
+  const carries = Number(/carries (\d+) cm/.exec((await said.textContent()) ?? '')?.[1] ?? glass.asked);
+  const reached = (await capHeight('.sample')) / (160 / 25.4) / 10 / Math.tan(((20 / 60) * Math.PI) / 180);
+  // Pixel rows of a letter: half of one at either edge.
+  expect(Math.abs(reached - carries)).toBeLessThan(2);
+  await page.setViewportSize({ width: 390, height: 844 });
+});
+
 test('forced colours keep the shapes, reduced motion moves nothing', async () => {
   await keepSettings(page, { distanceCm: 70, sound: false, vibration: false });
   await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });

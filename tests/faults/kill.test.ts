@@ -8,8 +8,8 @@ import { openPhone } from '../tools/browser.mjs';
 import { serve } from '../tools/serve.mjs';
 import { openKillablePhone } from './killable-phone.ts';
 
-/** A tenth of the long attack: KILLS=200 npx vitest run --config tests/browser/vitest.config.ts faults/kill */
-const KILLS = Number(process.env.KILLS ?? 20);
+/** The long attack: KILLS=200 npx vitest run --config tests/browser/vitest.config.ts faults/kill */
+const KILLS = Number(process.env.KILLS ?? 30);
 const SEED = Number(process.env.SEED ?? 1);
 
 /** mulberry32: small, seeded, good enough to vary moments. */
