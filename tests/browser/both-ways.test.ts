@@ -66,7 +66,7 @@ test('a trial by a reading: planned, told at the Bench, under way, and finished'
   await openTrial(page);
   await page.getByRole('button', { name: 'Plan a trial' }).tap();
   await page.getByLabel('Which step?').selectOption('square-banjo');
-  const reading = page.getByRole('radio', { name: /^the reading at “Back off the cone/ });
+  const reading = page.getByRole('radio', { name: /^The reading at “Back off the cone/ });
   expect(await reading.isChecked()).toBe(true);
   await page.getByLabel(/^How many boxes/).fill(String(BOXES));
   await page.getByText(/^With 20 boxes: \d\d chances in 100 of a clear answer/).waitFor();

@@ -79,7 +79,7 @@ describe('to plan a trial', () => {
   it('asks for the step, what is measured, the boxes; draws and keeps the lots, two and two in every four', async () => {
     const boxes = await plan();
     fireEvent.change(screen.getByLabelText('Which step?'), { target: { value: 'square-banjo' } });
-    const reading = await screen.findByRole('radio', { name: /^the reading at “Back off the cone/ });
+    const reading = await screen.findByRole('radio', { name: /^The reading at “Back off the cone/ });
     expect((reading as HTMLInputElement).checked).toBe(true);
     screen.getByText(/The first reading of each box counts/);
     fireEvent.input(boxes, { target: { value: '12' } });
@@ -92,20 +92,20 @@ describe('to plan a trial', () => {
       expect([...lots.slice(from, from + 4)].sort()).toEqual(['with', 'with', 'without', 'without']);
     await open();
     await screen.findByText('0 of 12 boxes; first look at 6.');
-    screen.getByText(/^Measured: the reading at “Back off the cone/);
+    screen.getByText(/^The reading at “Back off the cone/);
   });
 
   it('offers the fit where no reading can be taken, and begins afresh with each step', async () => {
     await plan();
     const words = () => screen.getAllByRole('radio').map((radio) => radio.closest('label')?.textContent);
-    expect(words()).toEqual(['right at the first trial fit, or not', 'the time of the set-up']);
-    fireEvent.click(screen.getByRole('radio', { name: 'the time of the set-up' }));
+    expect(words()).toEqual(['Right at the first trial fit, or not', 'The time of the set-up']);
+    fireEvent.click(screen.getByRole('radio', { name: 'The time of the set-up' }));
     await screen.findByText(/only where every time is known exactly/);
     fireEvent.change(screen.getByLabelText('Which step?'), { target: { value: 'square-banjo' } });
     await waitFor(() => expect(words()).toHaveLength(3));
     expect(
       screen.getByRole<HTMLInputElement>('radio', { checked: true }).closest('label')?.textContent,
-    ).toMatch(/^the reading at/);
+    ).toMatch(/^The reading at/);
   });
 
   it('offers no hold point', async () => {
@@ -133,7 +133,7 @@ describe('to plan a trial', () => {
     fireEvent.change(screen.getByLabelText('Which step?'), { target: { value: 'square-banjo' } });
     await screen.findByText(/With 40 boxes: 67 chances.*one without the step read more 7 times in 10/);
     fireEvent.input(boxes, { target: { value: '200' } });
-    await screen.findByText(/With 200 boxes: 100 chances in 100/);
+    await screen.findByText(/With 200 boxes: 99 chances in 100/);
     const row = screen.getByRole('rowheader', { name: 'In 100' }).closest('tr');
     expect([...(row?.querySelectorAll('td') ?? [])].map((cell) => cell.textContent)).toContain('67');
   });
@@ -226,8 +226,9 @@ describe('a finished trial', () => {
     await open();
     await screen.findByText('At the end: a clear answer.');
     screen.getByText(
-      /^The first reading was 0\.\d\d mm less with the step, over a length of 80 mm\. The boxes leave open from 0\.\d\d mm less to 0\.\d\d mm less\.$/,
+      /^The first reading was 0\.\d\d mm less with the step, over a length of 80 mm\. The boxes leave open 0\.\d\d mm to 0\.\d\d mm less\.$/,
     );
+    screen.getByRole('img', { name: /^The first reading was 0\.\d\d mm less/ });
     screen.getByText(/The lots chose the boxes, so it was the step that made the difference, or luck/);
     screen.getByText(/^Second, the fit, which decides nothing here/);
     screen.getByText(/^Not measured: \d with the step, \d without\. They are left out, not guessed\.$/);
@@ -261,8 +262,10 @@ describe('a finished trial', () => {
       forget();
       await keep({ ...inventedTrial({ seed: 3 }), plan });
       await open();
-      await screen.findByText('Measured: right at the first trial fit, or not.');
-      screen.getByText(/^\d+ in 100 (more|fewer) were right with the step\./);
+      await screen.findByText('Right at the first trial fit, or not');
+      screen.getByText(
+        /^\d+ (more|fewer) in 100 were right with the step\. The boxes leave open \d+ fewer in 100 to \d+ more in 100\.$/,
+      );
       expect(say()).not.toMatch(/Second, the fit/);
       screen.getByText('That is no leave to skip it.');
     }
@@ -272,6 +275,7 @@ describe('a finished trial', () => {
     await keep(inventedTrial({ boxes: 8, missingOneIn: 1 }));
     await open();
     await screen.findByText('At the end: nothing to compare.');
+    screen.getByText('No box was measured.');
     screen.getByText('Not measured: 4 with the step, 4 without. They are left out, not guessed.');
     globalThis.indexedDB = new IDBFactory();
     forget();

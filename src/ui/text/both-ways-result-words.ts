@@ -1,6 +1,7 @@
 import { OVER } from '../../domain/alignment/in-hand.ts';
 import type { Arm, Comparison } from '../../domain/findings/both-ways.ts';
 import type { Look } from '../../domain/findings/both-ways-standing.ts';
+import type { Interval } from '../../domain/findings/counts.ts';
 import type { TrialMeasure } from '../../domain/log/records.ts';
 import { mm } from '../../domain/units/brands.ts';
 import { writeLength } from '../../domain/units/write-quantity.ts';
@@ -9,60 +10,68 @@ import { boxes, inHundred } from './findings-link-words.ts';
 
 type Unit = 'in' | 'mm';
 
-/** A value of a measure, and a difference of two ("0.14 mm less"), in the user's units. */
+/** How a measure is written in the user's units: a value, the size of a difference, and the words about it. */
 interface Scale {
   readonly value: (value: number) => string;
-  readonly amount: (difference: number) => string;
-  /** Before and after the amount, in a sentence that says what it is of. */
-  readonly of: readonly [string, string];
+  readonly size: (difference: number) => string;
+  readonly less: string;
+  readonly more: string;
+  /** The sentence round a difference. */
+  readonly sentence: (amount: string) => string;
 }
 
-const lessOrMore = (difference: number): string => (difference < 0 ? 'less' : 'more');
-
 const scaleOf = (measure: TrialMeasure, unit: Unit): Scale => {
-  if (measure.kind === 'time') {
-    const percent = (log: number) => Math.round(100 * Math.abs(Math.exp(log) - 1));
+  const plain = { less: 'less', more: 'more' };
+  if (measure.kind === 'time')
     return {
+      ...plain,
       value: (log) => clockWords(Math.exp(log)),
-      amount: (log) => `${percent(log)} % ${lessOrMore(log)}`,
-      of: ['The first set-up took ', ' time with the step.'],
+      size: (log) => `${Math.round(100 * Math.abs(Math.exp(log) - 1))} %`,
+      sentence: (amount) => `The first set-up took ${amount} time with the step.`,
     };
-  }
   if (measure.kind === 'fit')
     return {
+      less: 'fewer in 100',
+      more: 'more in 100',
       value: (share) => `${inHundred(share)} in 100`,
-      amount: (share) => `${inHundred(Math.abs(share))} in 100 ${share < 0 ? 'fewer' : 'more'}`,
-      of: ['', ' were right with the step.'],
+      size: (share) => `${Math.abs(inHundred(share))}`,
+      sentence: (amount) => `${amount} were right with the step.`,
     };
   if (measure.of === 'turns')
     return {
+      ...plain,
       value: (turns) => `${turns.toFixed(2)} turns`,
-      amount: (turns) => `${Math.abs(turns).toFixed(2)} turns ${lessOrMore(turns)}`,
-      of: ['The first reading was ', ' with the step.'],
+      size: (turns) => `${Math.abs(turns).toFixed(2)} turns`,
+      sentence: (amount) => `The first reading was ${amount} with the step.`,
     };
-  const gap = (angle: number) =>
-    unit === 'in'
-      ? writeLength(mm(OVER * Math.tan(angle)), 'thou', { places: 1 })
-      : writeLength(mm(OVER * Math.tan(angle)), 'mm');
+  const gap = (angle: number): string => {
+    const over = mm(OVER * Math.tan(angle));
+    return unit === 'in' ? writeLength(over, 'thou', { places: 1 }) : writeLength(over, 'mm');
+  };
   return {
+    ...plain,
     value: gap,
-    amount: (angle) => `${gap(Math.abs(angle))} ${lessOrMore(angle)}`,
-    of: [
-      'The first reading was ',
-      ` with the step, over a length of ${unit === 'in' ? '3 1/8 in' : '80 mm'}.`,
-    ],
+    size: (angle) => gap(Math.abs(angle)),
+    sentence: (amount) =>
+      `The first reading was ${amount} with the step, over a length of ${unit === 'in' ? '3 1/8 in' : '80 mm'}.`,
   };
 };
 
 const FIT: TrialMeasure = { kind: 'fit' };
 
-const differenceWords = (found: Comparison, scale: Scale): string => {
-  const { difference, interval } = found;
-  const [before, after] = scale.of;
-  const said = `${before}${scale.amount(difference)}${after}`;
-  return interval
-    ? `${said} The boxes leave open from ${scale.amount(interval.low)} to ${scale.amount(interval.high)}.`
-    : said;
+const sideOf = ({ size, less, more }: Scale, difference: number): string =>
+  `${size(difference)} ${difference < 0 ? less : more}`;
+
+/** "1.8 thou to 4.3 thou less"; across nought, "1.2 thou less to 0.3 thou more". */
+const rangeWords = (scale: Scale, { low, high }: Interval): string => {
+  if (low < 0 && high > 0) return `${sideOf(scale, low)} to ${sideOf(scale, high)}`;
+  const [near, far] = low < 0 ? [high, low] : [low, high];
+  return `${scale.size(near)} to ${sideOf(scale, far)}`;
+};
+
+const differenceWords = ({ difference, interval }: Comparison, scale: Scale): string => {
+  const said = scale.sentence(sideOf(scale, difference));
+  return interval ? `${said} The boxes leave open ${rangeWords(scale, interval)}.` : said;
 };
 
 /** What a trial showed at its last look. */
@@ -74,8 +83,9 @@ export const resultWords = {
     return `${when}: ${measured.clear ? 'a clear answer.' : 'no clear answer.'}`;
   },
   difference: ({ measured }: Look, measure: TrialMeasure, unit: Unit): string => {
+    if (measured.with.measured + measured.without.measured === 0) return 'No box was measured.';
     if (measured.state === 'nothing')
-      return 'No four that were drawn together hold a measured box of either lot.';
+      return 'No four that were drawn together hold a measured box of each lot.';
     if (measured.state === 'alike')
       return 'Every box measured the same as those drawn with it, so nothing tells luck from the step.';
     const said = differenceWords(measured, scaleOf(measure, unit));
@@ -84,6 +94,9 @@ export const resultWords = {
       ? `${said} Nothing but the lot differs in them, so they set no limits to it.`
       : `${said} So few boxes leave everything open.`;
   },
+  /** For the picture: what it shows, and what an end of its axis says. */
+  end: (difference: number, measure: TrialMeasure, unit: Unit): string =>
+    sideOf(scaleOf(measure, unit), difference),
   meaning: ({ look, measured }: Look, { kind }: TrialMeasure): string => {
     if (!measured.clear)
       return look === 'half'

@@ -15,11 +15,11 @@ export const bothWaysWords = {
   measures: (measure: TrialMeasure): string => {
     switch (measure.kind) {
       case 'reading':
-        return `the reading at “${measure.sentence}”`;
+        return `The reading at “${measure.sentence}”`;
       case 'time':
-        return 'the time of the set-up';
+        return 'The time of the set-up';
       case 'fit':
-        return 'right at the first trial fit, or not';
+        return 'Right at the first trial fit, or not';
     }
   },
   measureAbout: (measure: TrialMeasure): string => {
@@ -33,9 +33,9 @@ export const bothWaysWords = {
     }
   },
   boxes: 'How many boxes? (a multiple of 4, from 8)',
-  chance: (at: PowerAt, { kind }: TrialMeasure): number => inHundred(kind === 'fit' ? at.fit : at.reading),
+  chance: (at: PowerAt, measure: TrialMeasure): number => inHundred(powerOf(at, measure)),
   power: (at: PowerAt, measure: TrialMeasure) => {
-    const share = measure.kind === 'fit' ? at.fit : at.reading;
+    const share = powerOf(at, measure);
     return `With ${at.boxes} boxes: ${inHundred(share)} chances in 100 of a clear answer, ${assumed(measure)}.${
       share < 0.8 ? ' An unclear answer then says little.' : ''
     }`;
@@ -50,7 +50,6 @@ export const bothWaysWords = {
     nextLook === null || taken < nextLook
       ? null
       : `The look waits for ${boxes(unfinished)} with a lot and not finished: try ${unfinished === 1 ? 'it' : 'them'} until right, or close ${unfinished === 1 ? 'it' : 'them'}.`,
-  measured: (measure: TrialMeasure) => `Measured: ${bothWaysWords.measures(measure)}.`,
   asked:
     'The Bench says before a box’s first set-up which lot it draws. Until the look nothing is told of the difference: who looks at every box finds luck.',
   reading: 'Its boxes are being read…',
@@ -59,6 +58,10 @@ export const bothWaysWords = {
   putAway: 'Put the result away',
   earlier: 'Earlier trials',
 } as const;
+
+/** Never certain, however many boxes. */
+const powerOf = (at: PowerAt, { kind }: TrialMeasure): number =>
+  Math.min(0.99, kind === 'fit' ? at.fit : at.reading);
 
 const assumed = (measure: TrialMeasure): string => {
   if (measure.kind === 'fit') return 'if 15 boxes in 100 do not fit with the step and 35 without';

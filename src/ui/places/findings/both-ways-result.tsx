@@ -1,6 +1,7 @@
 import { settings } from '../../../app/session.ts';
 import type { Look } from '../../../domain/findings/both-ways-standing.ts';
 import type { TrialMeasure } from '../../../domain/log/records.ts';
+import { TrialDifference } from '../../drawings/trial-difference.tsx';
 import { resultWords as words } from '../../text/both-ways-result-words.ts';
 import { linkWords } from '../../text/findings-link-words.ts';
 
@@ -12,11 +13,20 @@ interface Props {
 /** What a trial showed at its last look: words first, the numbers one tap away. */
 export const BothWaysResult = ({ look, measure }: Props) => {
   const { unit } = settings.value;
+  const { interval, difference } = look.measured;
   const soft = [words.fit(look), words.missing(look), words.otherwise(look)];
   return (
     <div class="result">
       <p class="say">{words.headline(look)}</p>
       <p>{words.difference(look, measure, unit)}</p>
+      {interval && (
+        <TrialDifference
+          {...interval}
+          difference={difference}
+          label={words.difference(look, measure, unit)}
+          end={(at) => words.end(at, measure, unit)}
+        />
+      )}
       <p>{words.meaning(look, measure)}</p>
       {soft.map((said) => said && <p class="soft">{said}</p>)}
       <details>

@@ -25,7 +25,7 @@ export const BothWays = ({ found }: { found: Found }) => {
   return (
     <section class="both-ways">
       <h2>{words.title}</h2>
-      <p class="soft">{words.about}</p>
+      {!open && <p class="soft">{words.about}</p>}
       {open && <UnderWay trial={open} standing={found.trials[open.id]} />}
       {trials && !open && !planning.value && (
         <button
@@ -46,7 +46,7 @@ export const BothWays = ({ found }: { found: Found }) => {
           {earlier.map(({ trial: { id, plan }, standing }) => (
             <article key={id}>
               <h4>“{plan.sentence}”</h4>
-              <p class="soft">{words.measured(measureOf(plan))}</p>
+              <p class="soft">{words.measures(measureOf(plan))}</p>
               {standing.look !== 'none-yet' && <BothWaysResult look={standing} measure={measureOf(plan)} />}
             </article>
           ))}
@@ -62,7 +62,7 @@ const UnderWay = ({ trial, standing }: { trial: BothWaysOnHand; standing: Standi
   return (
     <>
       <h3>“{plan.sentence}”</h3>
-      <p class="soft">{words.measured(measureOf(plan))}</p>
+      <p class="soft">{words.measures(measureOf(plan))}</p>
       <p>
         <b>{standing ? words.underWay(standing) : words.reading}</b>
       </p>
