@@ -16,14 +16,14 @@ export const describeDrawing: Readonly<Record<DrawingKey, string>> = {
     'From above: the jig is pulled back. A cloth wipes nose and shoulder; the chuck goes on until it meets the shoulder.',
   cutter: 'The board is away. The cutter goes into the collet, collet nut and draw-bar are turned tight.',
   'banjo-back':
-    'From above: the banjo, with jig, chuck and work, comes back until its side meets the same square.',
+    'From above: the banjo, with jig, chuck and work, comes back until its side meets the same square, and is clamped.',
   shake:
     'From above, the plug out of the wall: one finger pushes and pulls at the chuck to feel whether anything gives.',
   'pick-up': 'In section, large: the tip of the cutter stands in the old groove and touches neither side.',
   'touch-off':
     'From above, the plug out of the wall: the cutter, turned by hand, just touches the work; the dial is set to zero.',
   'dry-run':
-    'From above: the plug is out of the wall. The crank is turned and counted while the work travels past the cutter to the stop.',
+    'From above: the plug is out of the wall. The crank is turned and counted while the work travels past the cutter until its relief is there.',
   clear:
     'From above: chuck key and spindle pin are drawn out; one hand on the crank and one on the jig, both behind the line of the chuck.',
   'bar-grip': 'From above: one straight bar is held in the collet and in the chuck of the jig.',
@@ -45,13 +45,13 @@ export const DRAWING_LABELS: Readonly<Record<DrawingKey, readonly string[]>> = {
   'square-banjo': ['no gap', 'clamp', 'bed'],
   'lock-post': ['collar down', 'lock', 'banjo'],
   gap: ['card in here?', 'off', 'and here?'],
-  'seat-chuck': ['chuck home', 'wipe', 'jig back'],
+  'seat-chuck': ['chuck home', 'wipe', 'jig pulled back'],
   cutter: ['cutter in', 'draw-bar tight', 'collet tight', 'board out'],
-  'banjo-back': ['same square', 'bring it back'],
+  'banjo-back': ['same square', 'bring it back', 'clamp'],
   shake: ['does it give?', 'one finger'],
   'pick-up': ['free', 'free', 'old groove', 'cutter tip'],
   'touch-off': ['tick', 'by hand', 'zero'],
-  'dry-run': ['power off', 'count', 'to the stop'],
+  'dry-run': ['power off', 'count', 'to the relief'],
   clear: ['hands this side', 'key out', 'pin out'],
   'bar-grip': ['gripped', 'gripped', 'one true bar'],
   'bar-lock': ['collar down', 'lock', 'bar'],

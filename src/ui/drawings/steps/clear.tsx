@@ -30,6 +30,8 @@ export default ({ labelled }: StepDrawingProps) => (
     <path d="M30 44v18" stroke="var(--line)" stroke-dasharray="4 4" />
     <Pin at="translate(30 14) scale(.78)" />
     <Key at="translate(174 175) rotate(180) scale(.9)" />
+    <FlatHand at="translate(16 156) scale(.6)" />
+    <path d="M14 180L66 138" stroke-width="5" />
     <Look>
       <path d="M199 8v172" stroke-dasharray="8 6" />
       <Arrow from={[50, 38]} to={[50, 8]} />

@@ -24,6 +24,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <Crank x={214} y={140} arm={22} />
     <Look>
       <Arrow from={[254, 76]} to={[208, 76]} />
+      <Arrow from={[204, 112]} to={[212, 132]} />
     </Look>
     <Dots
       at={[

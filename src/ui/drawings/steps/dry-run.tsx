@@ -13,7 +13,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labels={[
       [8, 142, 'look'],
       [232, 34, 'look', 'end'],
-      [112, 180, 'look'],
+      [98, 180, 'look'],
     ]}
   >
     <Bed y={92} />
@@ -21,7 +21,7 @@ export default ({ labelled }: StepDrawingProps) => (
     <Collet x={57} y={72} />
     <Cutter x={94} y={72} />
     <Ghost>
-      <path d="M72 92v34h34V92z" />
+      <path d="M72 92h16v7h12v-7h6v34H72z" />
     </Ghost>
     <Banjo x={200} y={108} w={28} lever={false} />
     <Jig x={184} y={108} screw={36} />
@@ -33,9 +33,8 @@ export default ({ labelled }: StepDrawingProps) => (
     <Look>
       <Turn at={[278, 108]} r={16} ry={42} from={-50} to={-220} />
       <Arrow from={[150, 148]} to={[82, 148]} />
-      <path d="M71 86v46" stroke-width="5" />
       <path d="M246 16v24M258 16v24M270 16v24M282 16v24" />
     </Look>
-    <Dots at={[[71, 108]]} />
+    <Dots at={[[94, 95]]} />
   </Sheet>
 );

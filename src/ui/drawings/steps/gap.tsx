@@ -1,6 +1,7 @@
+import { PointingHand } from '../kit/hands.tsx';
 import { Banjo, Jig } from '../kit/jig-above.tsx';
 import { Bed, Board, Faceplate, Headstock, Tailstock } from '../kit/lathe-above.tsx';
-import { Arrow, Dots, Look } from '../kit/marks.tsx';
+import { Arrow, Look } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 
 /** Cone backed off; a card tried at the corners between board and jig. */
@@ -9,7 +10,7 @@ export default ({ labelled }: StepDrawingProps) => (
     of="gap"
     labelled={labelled}
     labels={[
-      [116, 34, 'look'],
+      [172, 30, 'look'],
       [240, 66, 'look'],
       [148, 152, 'look'],
     ]}
@@ -21,15 +22,12 @@ export default ({ labelled }: StepDrawingProps) => (
     <Banjo x={104} lever={false} />
     <Jig x={90} />
     <Tailstock x={240} />
+    <PointingHand at="translate(98 20) scale(.66)" />
     <Look>
-      <path d="M94 62l11-44h6l-11 44zM94 130l11 44h6l-11-44z" fill="var(--sheet)" stroke-width="2" />
+      <path d="M94 10v40M94 182v-40" stroke-width="5" stroke-linecap="butt" />
+      <Arrow from={[94, 48]} to={[94, 70]} />
+      <Arrow from={[94, 144]} to={[94, 122]} />
       <Arrow from={[234, 78]} to={[280, 78]} />
     </Look>
-    <Dots
-      at={[
-        [91, 71],
-        [91, 121],
-      ]}
-    />
   </Sheet>
 );

@@ -1,6 +1,6 @@
 import { Collet, Cutter } from '../kit/lathe-above.tsx';
 import { BedSide, HeadstockSide } from '../kit/lathe-side.tsx';
-import { Arrow, Dots, Look, Turn } from '../kit/marks.tsx';
+import { Arrow, Look, Turn } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 import { Plug, Socket } from '../kit/tools.tsx';
 
@@ -26,6 +26,5 @@ export default ({ labelled }: StepDrawingProps) => (
       <Arrow from={[40, 40]} to={[80, 40]} />
       <Turn at={[284, 132]} r={38} ry={52} from={-78} to={-18} />
     </Look>
-    <Dots at={[[268, 82]]} />
   </Sheet>
 );

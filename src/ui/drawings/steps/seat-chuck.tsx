@@ -9,7 +9,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labels={[
       [92, 178, 'look', 'middle'],
       [176, 24, 'look'],
-      [250, 180, 'look'],
+      [354, 180, 'look', 'end'],
     ]}
   >
     <g fill="var(--sheet)">
