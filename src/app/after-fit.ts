@@ -2,7 +2,7 @@ import type { Closing, Later, LaterVerdict, Seat } from '../domain/log/records.t
 import { today } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
 import { askToKeep } from '../platform/persist.ts';
-import { allBoxes, type BoxOnHand, changeBox } from './boxes.ts';
+import { type BoxOnHand, changeBox, newestBox } from './boxes.ts';
 
 /** "In line and flush" says all of this. */
 export const IN_LINE: SeatAnswers = { open: [], papers: 0, degreesToGo: 0, takenFrom: null };
@@ -43,15 +43,10 @@ const WEEKS_BEFORE_ASKING = 4;
 const WEEK_MS = 7 * 24 * 60 * 60 * 1000;
 
 /** The newest box that was not scrapped, closed at least four weeks ago and not looked at since; null when there is none. */
-export const boxToLookBackOn = async (): Promise<BoxOnHand | null> => {
+export const boxToLookBackOn = (): Promise<BoxOnHand | null> => {
   const before = Date.now() - WEEKS_BEFORE_ASKING * WEEK_MS;
-  return (
-    (await allBoxes()).find(
-      ({ box }) =>
-        box.closing !== null &&
-        box.closing.outcome !== 'scrapped' &&
-        box.closing.at <= before &&
-        box.later.length === 0,
-    ) ?? null
+  return newestBox(
+    ({ closing, later }) =>
+      closing !== null && closing.outcome !== 'scrapped' && closing.at <= before && later.length === 0,
   );
 };

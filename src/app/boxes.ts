@@ -1,5 +1,6 @@
 import type { Box } from '../domain/log/records.ts';
 import { foldRun, type RunState } from '../domain/setup/fold.ts';
+import { boxesFromNewest } from '../storage/boxes.ts';
 import { eventsOfRun } from '../storage/events.ts';
 import { changeRecord, getRecord, listRecords, type Together } from '../storage/records.ts';
 import { announce } from './changes.ts';
@@ -12,16 +13,31 @@ export interface BoxOnHand {
   readonly box: Box;
 }
 
-/** Every box of the log on screen, newest first. */
+/** Every box of the log on screen, newest first: for lists of them all. A large log takes seconds to read. */
 export const allBoxes = async (): Promise<BoxOnHand[]> =>
   (await listRecords(logId.value, 'box'))
     .flatMap(({ id, body }) => (body ? [{ id, box: body }] : []))
     .sort((a, b) => b.box.number - a.box.number);
 
+/** Boxes looked through from the newest on until so many fit; reads no further. */
+export const newestBoxes = async (
+  most = NEWEST,
+  fits: (box: Box) => boolean = () => true,
+): Promise<BoxOnHand[]> => {
+  const found: BoxOnHand[] = [];
+  await boxesFromNewest(logId.value, ({ id, body }) => {
+    if (body && fits(body)) found.push({ id, box: body });
+    return found.length < most;
+  });
+  return found;
+};
+
+/** Enough to know a habit from, few enough to read their set-ups in a moment from a log of any size. */
 const NEWEST = 40;
 
-/** The newest boxes: enough to know a habit from, few enough to read their set-ups in a moment from a log of any size. */
-export const newestBoxes = async (): Promise<BoxOnHand[]> => (await allBoxes()).slice(0, NEWEST);
+/** The newest box of all, or of those that fit; null when there is none. */
+export const newestBox = async (fits?: (box: Box) => boolean): Promise<BoxOnHand | null> =>
+  (await newestBoxes(1, fits))[0] ?? null;
 
 export const boxById = async (id: string): Promise<BoxOnHand | null> => {
   const found = await getRecord(logId.value, 'box', id);

@@ -17,6 +17,8 @@ export const findings = signal<Found | null>(null);
 /** Share done, once it takes long enough to be worth showing. */
 export const progress = signal<number | null>(null);
 export const findingsFailed = signal(false);
+/** When what is shown was found, while it is being looked whether it still holds; epoch ms. */
+export const foundAt = signal<number | null>(null);
 /** The user stopped the reckoning. */
 export const findingsStopped = signal(false);
 
@@ -35,7 +37,10 @@ export const reckonFindings = async (): Promise<void> => {
   if (wanted === askedFor) return;
   drop();
   const log = logId.value;
-  if (foundIn !== log) findings.value = null;
+  if (foundIn !== log) {
+    findings.value = null;
+    foundAt.value = null;
+  }
   askedFor = wanted;
   findingsFailed.value = false;
   findingsStopped.value = false;
@@ -45,9 +50,17 @@ export const reckonFindings = async (): Promise<void> => {
   }, SHOW_PROGRESS_AFTER_MS);
   const mine = askForFindings(
     { logIds: [log], woods: tabledWoods, known: findings.value?.from ?? null },
-    (done) => {
-      share = done;
-      if (asked === mine && progress.value !== null) progress.value = done;
+    {
+      onProgress: (done) => {
+        share = done;
+        if (asked === mine && progress.value !== null) progress.value = done;
+      },
+      onLast: (found, at) => {
+        if (asked !== mine) return;
+        foundIn = log;
+        findings.value = found;
+        foundAt.value = at;
+      },
     },
   );
   asked = mine;
@@ -56,6 +69,7 @@ export const reckonFindings = async (): Promise<void> => {
     if (asked !== mine) return;
     foundIn = log;
     if (found) findings.value = found;
+    foundAt.value = null;
   } catch {
     if (asked !== mine) return;
     findingsFailed.value = true;

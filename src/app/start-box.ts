@@ -1,8 +1,9 @@
 import type { Box, Plan } from '../domain/log/records.ts';
 import { today } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
+import { isAnyOpen } from '../storage/boxes.ts';
 import { changeRecord } from '../storage/records.ts';
-import { allBoxes, type BoxOnHand } from './boxes.ts';
+import { type BoxOnHand, newestBox } from './boxes.ts';
 import { announce } from './changes.ts';
 import { attempt } from './failure.ts';
 import { FIRST_RIG_ID } from './rigs.ts';
@@ -18,7 +19,7 @@ export const startBox = async (
   rigId = like?.rigId ?? FIRST_RIG_ID,
 ): Promise<string | undefined> => {
   const id = newId();
-  const number = ((await allBoxes())[0]?.box.number ?? 0) + 1;
+  const number = ((await newestBox())?.box.number ?? 0) + 1;
   const box: Box = {
     number,
     name,
@@ -49,4 +50,4 @@ export const startLikeLast = async (last: BoxOnHand): Promise<string | undefined
 
 /** The box on the lathe: the newest that is not closed. */
 export const currentBox = async (): Promise<BoxOnHand | null> =>
-  (await allBoxes()).find(({ box }) => box.closing === null) ?? null;
+  (await isAnyOpen(logId.value)) ? newestBox(({ closing }) => closing === null) : null;

@@ -1,6 +1,6 @@
 import { movementTable } from '../domain/wood/movement-table.ts';
 import { listRecords } from '../storage/records.ts';
-import { allBoxes } from './boxes.ts';
+import { newestBoxes } from './boxes.ts';
 import { logId } from './session.ts';
 
 /** A wood as a plan keeps it and as it is called. */
@@ -16,14 +16,17 @@ export interface WoodsToChoose {
   readonly used: number;
 }
 
-/** The woods of earlier boxes, newest first, then the user's own, then the tables'. */
+/** Boxes whose woods are offered first. */
+const LAST_BOXES = 200;
+
+/** The woods of the last boxes, newest first, then the user's own, then the tables'. */
 export const woodsToChoose = async (): Promise<WoodsToChoose> => {
   const own = (await listRecords(logId.value, 'wood')).flatMap(({ id, body }) =>
     body ? [{ key: id, name: body.name }] : [],
   );
   const names = new Map([...movementTable, ...own].map(({ key, name }) => [key, name]));
   const used = new Set(
-    (await allBoxes()).flatMap(({ box: { plan } }) =>
+    (await newestBoxes(LAST_BOXES)).flatMap(({ box: { plan } }) =>
       [plan.lid, plan.base, plan.insert].flatMap((use) => (use ? [use.wood] : [])),
     ),
   );

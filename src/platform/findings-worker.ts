@@ -8,13 +8,14 @@ export interface Asked<T> {
 /** A worker that lives as long as the question. Rejects with the reason when the store failed, or when no worker could be started. */
 const ask = (
   question: FindingsQuestion | SheetQuestion,
-  onProgress: (share: number) => void,
+  { onProgress, onLast }: Partial<Meanwhile> = {},
 ): Asked<FindingsAnswer> => {
   let worker: Worker | undefined;
   const answer = new Promise<FindingsAnswer>((resolve, reject) => {
     worker = new Worker(new URL('../workers/findings.ts', import.meta.url), { type: 'module' });
     worker.addEventListener('message', ({ data }: MessageEvent<FindingsAnswer>) => {
-      if (data.kind === 'progress') onProgress(data.share);
+      if (data.kind === 'progress') onProgress?.(data.share);
+      else if (data.kind === 'last') onLast?.(data.found, data.at);
       else if (data.kind === 'failed') reject(new Error(data.reason));
       else resolve(data);
     });
@@ -24,17 +25,23 @@ const ask = (
   return { answer, cancel: () => worker?.terminate() };
 };
 
-/** Null when what the asker has already still holds. */
+export interface Meanwhile {
+  readonly onProgress: (share: number) => void;
+  /** What was found last time, and when; it may be out of date. */
+  readonly onLast: (found: Found, at: number) => void;
+}
+
+/** Null when what the asker has already still holds, or what it was given as the last. */
 export const askForFindings = (
   question: Omit<FindingsQuestion, 'want'>,
-  onProgress: (share: number) => void,
+  meanwhile: Meanwhile,
 ): Asked<Found | null> => {
-  const { answer, cancel } = ask({ ...question, want: 'findings' }, onProgress);
+  const { answer, cancel } = ask({ ...question, want: 'findings' }, meanwhile);
   return { answer: answer.then((given) => (given.kind === 'found' ? given.found : null)), cancel };
 };
 
 /** The rows, or what their columns hold, as CSV. */
 export const askForSheet = async (question: SheetQuestion): Promise<string> => {
-  const given = await ask(question, () => {}).answer;
+  const given = await ask(question).answer;
   return given.kind === 'sheet' ? given.text : '';
 };

@@ -2,6 +2,7 @@ import { canonical } from '../domain/log/version.ts';
 import type { ForeignEvent, SetUpEvent } from '../domain/setup/events.ts';
 import { asFailure, StorageFailure } from './failure.ts';
 import { EVENTS_BY_BOX } from './names.ts';
+import { touchRun } from './touched.ts';
 import { read, write } from './write.ts';
 
 type AnyEvent = SetUpEvent | ForeignEvent;
@@ -23,11 +24,8 @@ export const runsOfBox = (logId: string, boxId: string): Promise<AnyEvent[]> =>
  */
 export const appendEvent = async (event: SetUpEvent): Promise<void> => {
   try {
-    await write(['events'], (tx) => {
-      const added = tx
-        .objectStore('events')
-        .add(event)
-        .then(() => {});
+    await write(['events', 'touched'], (tx) => {
+      const added = Promise.all([tx.objectStore('events').add(event), touchRun(tx, event)]).then(() => {});
       // Nothing else is asked, so the commit need not wait for the answer to come back to a busy page.
       tx.commit();
       return added;

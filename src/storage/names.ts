@@ -1,6 +1,6 @@
 /** Every name in the database. Changing one is a migration. */
 export const DATABASE = 'lidwright';
-export const VERSION = 1;
+export const VERSION = 2;
 
 export const STORES = {
   records: 'records',
@@ -11,11 +11,17 @@ export const STORES = {
   drafts: 'drafts',
   device: 'device',
   imports: 'imports',
+  touched: 'touched',
+  kept: 'kept',
 } as const;
 export type StoreName = keyof typeof STORES;
 
 /** Runs of one box: [logId, boxId] on `started` events, the only ones that carry a boxId. */
 export const EVENTS_BY_BOX = 'byBox';
+
+/** Boxes by [logId, kind, number], and those closed by [logId, kind, when]; a deleted one is in neither. */
+export const BOXES_BY_NUMBER = 'byNumber';
+export const BOXES_CLOSED = 'closed';
 
 /** Keys of the device store: what belongs to this phone, not to a log. */
 export const DEVICE_KEYS = {

@@ -2,6 +2,7 @@ import type { Bodies, Kind, Stored } from '../domain/log/records.ts';
 import { mergeVersions } from '../domain/log/version.ts';
 import type { SetUpEvent } from '../domain/setup/events.ts';
 import type { PhotoBytes, Thumbnail } from './schema.ts';
+import { touchRecords, touchRun } from './touched.ts';
 import { read, type WriteTx, write } from './write.ts';
 
 /** Everything of one kind in a log, tombstones left out, in key order. */
@@ -55,6 +56,7 @@ export const changeRecord = <K extends Kind>(
   write(
     [
       'records',
+      'touched',
       ...(together.keepReplaced ? SUPERSEDED_STORES : []),
       ...(together.photo ? PHOTO_STORES : []),
       ...(together.event ? EVENT_STORES : []),
@@ -72,9 +74,13 @@ export const changeRecord = <K extends Kind>(
         body: change(current?.body ?? null),
       };
       await store.put(next);
+      await touchRecords(tx, next);
       if (together.keepReplaced && current)
         await tx.objectStore('superseded').put({ ...current, supersededAt: author.now });
-      if (together.event) await tx.objectStore('events').add(together.event);
+      if (together.event) {
+        await tx.objectStore('events').add(together.event);
+        await touchRun(tx, together.event);
+      }
       if (together.photo) {
         await tx.objectStore('photos').put(together.photo.full);
         await tx.objectStore('thumbnails').put(together.photo.thumbnail);
@@ -138,18 +144,28 @@ export const wholeLog = (logId: string): IDBKeyRange => IDBKeyRange.bound([logId
 
 /** Removes a log and all that belongs to it: one key range a store, one transaction. */
 export const removeLog = (logId: string): Promise<void> =>
-  write(['records', 'superseded', 'events', 'photos', 'thumbnails', 'drafts', 'imports'], async (tx) => {
-    await Promise.all(
-      (['records', 'superseded', 'events', 'photos', 'thumbnails', 'drafts', 'imports'] as const).map(
-        (name) => tx.objectStore(name).delete(wholeLog(logId)),
-      ),
-    );
+  write(OF_A_LOG, async (tx) => {
+    await Promise.all(OF_A_LOG.map((name) => tx.objectStore(name).delete(wholeLog(logId))));
   });
 
-/** Puts a whole prepared log (the demo) in place, one transaction. */
+const OF_A_LOG = [
+  ...(['records', 'superseded', 'events', 'photos', 'thumbnails'] as const),
+  ...(['drafts', 'imports', 'touched', 'kept'] as const),
+];
+
+/** Puts a whole prepared log (the demo) in place, one transaction. Nothing kept of an earlier one of that name holds. */
 export const addLog = (records: readonly Stored[], events: readonly SetUpEvent[]): Promise<void> =>
-  write(['records', 'events'], async (tx) => {
+  write(['records', 'events', 'kept'], async (tx) => {
     const recordStore = tx.objectStore('records');
     const eventStore = tx.objectStore('events');
-    await Promise.all([...records.map((r) => recordStore.put(r)), ...events.map((e) => eventStore.put(e))]);
+    await Promise.all([
+      ...records.map((r) => recordStore.put(r)),
+      ...events.map((e) => eventStore.put(e)),
+      ...[...new Set([...records, ...events].map(({ logId }) => logId))].map(async (logId) => {
+        await tx.objectStore('kept').delete(wholeLog(logId));
+        // A reading under way must not put its own in its place.
+        const stamp = `added ${records[0]?.savedAt}`;
+        await tx.objectStore('kept').put({ logId, what: 'runs', rule: '', stamp, value: null });
+      }),
+    ]);
   });

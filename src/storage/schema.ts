@@ -38,8 +38,38 @@ export interface ImportMark {
   readonly at: number;
 }
 
+/** What was written since the findings last read the log: a set-up by its run id, or any record. */
+export interface Touched {
+  readonly logId: string;
+  readonly what: 'run' | 'records';
+  readonly id: string;
+  /** Differs from write to write, so that one that came meanwhile is told from one that was read. */
+  readonly stamp: string;
+}
+
+/**
+ * What the findings keep of a log so as not to read it all again: its set-ups folded, and the last answer. Safe to lose:
+ * it is made anew from the log.
+ */
+export interface Kept {
+  readonly logId: string;
+  readonly what: 'runs' | 'findings';
+  /** By what rule it was made; made by another, it is worth nothing. */
+  readonly rule: string;
+  /** A fresh one each time it is written. */
+  readonly stamp: string;
+  readonly value: unknown;
+}
+
 export interface LidwrightDb extends DBSchema {
-  records: { key: [logId: string, kind: Kind, id: string]; value: Stored };
+  records: {
+    key: [logId: string, kind: Kind, id: string];
+    value: Stored;
+    indexes: {
+      byNumber: [logId: string, kind: Kind, number: number];
+      closed: [logId: string, kind: Kind, at: number];
+    };
+  };
   superseded: {
     key: [logId: string, kind: Kind, id: string, rev: number, writer: string];
     value: Superseded;
@@ -54,4 +84,6 @@ export interface LidwrightDb extends DBSchema {
   drafts: { key: [logId: string, form: string]; value: Draft };
   device: { key: string; value: unknown };
   imports: { key: [logId: string, id: string]; value: ImportMark };
+  touched: { key: [logId: string, what: Touched['what'], id: string]; value: Touched };
+  kept: { key: [logId: string, what: Kept['what']]; value: Kept };
 }

@@ -12,7 +12,7 @@ export type ReadTx = IDBPTransaction<LidwrightDb, StoreName[], 'readonly'>;
  * resolves only when it has completed. `work` may await requests of this transaction and nothing else. A connection
  * that died while the phone slept is reopened and the work done once more; that is safe, for nothing of the failed
  * transaction was kept. Any failure is thrown as a StorageFailure, and nothing was written.
- * Relaxed durability is for drafts alone.
+ * Relaxed durability is for drafts, and for what can be made anew.
  */
 export const write = <T>(
   stores: readonly StoreName[],

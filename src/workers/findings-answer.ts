@@ -1,25 +1,38 @@
 import { findingsOf } from '../domain/findings/findings.ts';
 import { lastAlike } from '../domain/findings/last-alike.ts';
-import { type FoldedLog, rowsFromLogs } from '../domain/findings/rows-from-log.ts';
+import { rowsFromLogs } from '../domain/findings/rows-from-log.ts';
 import { dictionarySheet, rowsSheet } from '../domain/findings/rows-sheet.ts';
 import { powerTable } from '../domain/findings/trial-power.ts';
 import { sha256 } from '../storage/backup/sha256.ts';
 import { sheetCsv } from '../storage/backup/sheet-csv.ts';
-import { readLog } from './findings-log.ts';
-import type { FindingsAnswer, FindingsQuestion, SheetQuestion } from './findings-message.ts';
+import { type KeptOfLog, readKept } from '../storage/kept.ts';
+import { type ReadLog, readLog } from './findings-log.ts';
+import type { FindingsAnswer, FindingsQuestion, Found, SheetQuestion } from './findings-message.ts';
 import { readTrials } from './findings-trials.ts';
+import { keepLast, lastFound } from './kept-findings.ts';
 
 /** Of the whole, so much is reading and folding the logs. */
 const READING = 0.5;
 
 type Question = FindingsQuestion | SheetQuestion;
-type OnShare = (share: number) => void;
 
-const readLogs = async ({ logIds, woods }: Question, onShare: OnShare): Promise<readonly FoldedLog[]> => {
-  const logs: FoldedLog[] = [];
-  for (const logId of logIds)
+/** What is said while the answer is on its way. */
+export interface Meanwhile {
+  /** The share done. */
+  readonly share: (share: number) => void;
+  /** What was found last time, where something may have changed since. */
+  readonly last: (found: Found, at: number) => void;
+}
+
+const readLogs = async (
+  before: readonly KeptOfLog[],
+  { woods }: Question,
+  onShare: Meanwhile['share'],
+): Promise<readonly ReadLog[]> => {
+  const logs: ReadLog[] = [];
+  for (const each of before)
     logs.push(
-      await readLog(logId, woods, (share) => onShare((READING * (logs.length + share)) / logIds.length)),
+      await readLog(each, woods, (share) => onShare((READING * (logs.length + share)) / before.length)),
     );
   return logs;
 };
@@ -28,34 +41,49 @@ const readLogs = async ({ logIds, woods }: Question, onShare: OnShare): Promise<
 const nameOf = (...parts: readonly unknown[]): Promise<string> =>
   sha256(new TextEncoder().encode(JSON.stringify(parts)));
 
-const find = async (question: FindingsQuestion, onShare: OnShare): Promise<FindingsAnswer> => {
-  const logs = await readLogs(question, onShare);
+const find = async (
+  question: FindingsQuestion,
+  made: string,
+  { share, last }: Meanwhile,
+): Promise<FindingsAnswer> => {
+  const before = await Promise.all(question.logIds.map(readKept));
+  const rule = await nameOf(made, question.woods);
+  const kept = lastFound(before, rule);
+  const known = question.known ?? kept?.found.from;
+  if (kept?.holds)
+    return question.known === kept.found.from ? { kind: 'unchanged' } : { kind: 'found', found: kept.found };
+  if (kept && question.known === null) last(kept.found, kept.at);
+
+  const logs = await readLogs(before, question, share);
   const table = rowsFromLogs(logs);
   const alike = lastAlike(logs[0]?.boxes ?? new Map());
   const trials = await readTrials(question.logIds);
   const from = await nameOf(table, alike, trials);
-  if (from === question.known) return { kind: 'unchanged' };
-  const found = findingsOf(table, (share) => onShare(READING + (1 - READING) * share));
-  return {
-    kind: 'found',
-    found: {
-      ...found,
-      from,
-      lastAlike: alike,
-      trials,
-      power: powerTable(),
-    },
+  const keepFound = (found: Found) => keepLast(before, logs, rule, found);
+  if (from === known) {
+    if (kept?.found.from === from) await keepFound(kept.found);
+    return { kind: 'unchanged' };
+  }
+  const found: Found = {
+    ...findingsOf(table, (done) => share(READING + (1 - READING) * done)),
+    from,
+    lastAlike: alike,
+    trials,
+    power: powerTable(),
   };
+  await keepFound(found);
+  return { kind: 'found', found };
 };
 
-const sheet = async (question: SheetQuestion, onShare: OnShare): Promise<FindingsAnswer> => {
-  const table = rowsFromLogs(await readLogs(question, onShare));
+const sheet = async (question: SheetQuestion, { share }: Meanwhile): Promise<FindingsAnswer> => {
+  const before = await Promise.all(question.logIds.map(readKept));
+  const table = rowsFromLogs(await readLogs(before, question, share));
   return {
     kind: 'sheet',
     text: sheetCsv(question.want === 'rows' ? rowsSheet(table) : dictionarySheet(table)),
   };
 };
 
-/** Reads the logs, folds their set-ups and reckons what was asked; `onShare` hears the share done. Throws when the store does. */
-export const answerTo = (question: Question, onShare: OnShare): Promise<FindingsAnswer> =>
-  question.want === 'findings' ? find(question, onShare) : sheet(question, onShare);
+/** Reads the logs and reckons what was asked. `made` names the code that does so: another may reckon otherwise. Throws when the store does. */
+export const answerTo = (question: Question, made: string, meanwhile: Meanwhile): Promise<FindingsAnswer> =>
+  question.want === 'findings' ? find(question, made, meanwhile) : sheet(question, meanwhile);

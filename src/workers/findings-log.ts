@@ -1,30 +1,27 @@
-import { type CutRun, cutRuns } from '../domain/findings/cut-run.ts';
 import type { FoldedLog, WoodFacts } from '../domain/findings/rows-from-log.ts';
 import type { Bodies, Kind } from '../domain/log/records.ts';
-import { foldRun } from '../domain/setup/fold.ts';
+import type { KeptOfLog } from '../storage/kept.ts';
 import { listRecords } from '../storage/records.ts';
-import { eachRunOfLog } from '../storage/runs-of-log.ts';
+import { readRuns } from './kept-runs.ts';
+
+/** A log as the findings need it. */
+export interface ReadLog extends FoldedLog {
+  /** Names what is now kept of its set-ups; undefined when nothing could be. */
+  readonly runsKept: string | undefined;
+}
 
 const bodies = async <K extends Kind>(logId: string, kind: K): Promise<Map<string, Bodies[K]>> =>
   new Map((await listRecords(logId, kind)).flatMap(({ id, body }) => (body ? [[id, body] as const] : [])));
 
-/** Reads a log and folds its set-ups one by one; `onShare` hears how far it is. */
+/** Reads a log, its set-ups from what is kept of them where that still holds; `onShare` hears how far it is. */
 export const readLog = async (
-  logId: string,
+  before: KeptOfLog,
   tabled: Readonly<Record<string, WoodFacts>>,
   onShare: (share: number) => void,
-): Promise<FoldedLog> => {
+): Promise<ReadLog> => {
+  const { logId } = before;
   const woods = await bodies(logId, 'wood');
-  const runs = new Map<string, CutRun>();
-  const keep = cutRuns();
-  await eachRunOfLog(
-    logId,
-    (events) => {
-      const run = foldRun(events);
-      if (run) runs.set(run.runId, keep(run));
-    },
-    onShare,
-  );
+  const { runs, kept } = await readRuns(before, onShare);
   const woodFacts = (wood: string): WoodFacts =>
     tabled[wood] ?? { group: woods.get(wood)?.group ?? 'unknown', hardness: null };
   return {
@@ -33,5 +30,6 @@ export const readLog = async (
     rigs: await bodies(logId, 'rig'),
     runs,
     woodFacts,
+    runsKept: kept?.stamp,
   };
 };

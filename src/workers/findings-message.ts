@@ -32,6 +32,8 @@ export interface Found extends Findings {
 
 export type FindingsAnswer =
   | { readonly kind: 'progress'; readonly share: number }
+  /** What was found last time, at once; whether it still holds is being looked into. */
+  | { readonly kind: 'last'; readonly found: Found; readonly at: number }
   | { readonly kind: 'found'; readonly found: Found }
   | { readonly kind: 'unchanged' }
   | { readonly kind: 'sheet'; readonly text: string }

@@ -1,12 +1,17 @@
 // The findings, in a worker: a large log takes a while.
 import { disconnect } from '../storage/connection.ts';
 import { asFailure } from '../storage/failure.ts';
-import { answerTo } from './findings-answer.ts';
+import { answerTo, type Meanwhile } from './findings-answer.ts';
 import type { FindingsAnswer, FindingsQuestion, SheetQuestion } from './findings-message.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
 const answer = (message: FindingsAnswer): void => self.postMessage(message);
+
+const meanwhile: Meanwhile = {
+  share: (share) => answer({ kind: 'progress', share }),
+  last: (found, at) => answer({ kind: 'last', found, at }),
+};
 
 /** So often the store is asked again: it opens late while the page reads much of a large log. */
 const TRIES = 5;
@@ -22,7 +27,7 @@ const patiently = async <T>(work: () => Promise<T>, tries = TRIES): Promise<T> =
 
 self.addEventListener('message', async ({ data }: MessageEvent<FindingsQuestion | SheetQuestion>) => {
   try {
-    answer(await patiently(() => answerTo(data, (share) => answer({ kind: 'progress', share }))));
+    answer(await patiently(() => answerTo(data, self.location.href, meanwhile)));
   } catch (error) {
     answer({ kind: 'failed', reason: asFailure(error).reason });
   } finally {

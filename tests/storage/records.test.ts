@@ -16,7 +16,7 @@ import {
 } from '../../src/storage/records.ts';
 import { write } from '../../src/storage/write.ts';
 import { everything, withFreshDatabase } from './fresh-database.ts';
-import { sampleBox, samplePhoto, started, storedBox, storedWood } from './sample-log.ts';
+import { sampleBox, samplePhoto, started, storedBox, storedWood, ticked } from './sample-log.ts';
 
 withFreshDatabase();
 
@@ -172,6 +172,7 @@ describe('logs side by side', () => {
       await tx.objectStore('imports').put({ logId, id: 'import', at: 1 });
     });
     await saveDraft({ logId, form: 'plan', values: {}, at: 1 });
+    await appendEvent({ ...ticked(2, 'isolate'), logId });
   };
   let photo: Awaited<ReturnType<typeof samplePhoto>>;
   const samplePhotoOf = async (logId: string) => ({

@@ -1,4 +1,4 @@
-import type { Box, OwnWood, Stored } from '../../src/domain/log/records.ts';
+import type { Box, Closing, OwnWood, Stored } from '../../src/domain/log/records.ts';
 import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { mm } from '../../src/domain/units/brands.ts';
@@ -36,6 +36,16 @@ export const sampleBox = (change: Partial<Box> = {}): Box => ({
   photos: [],
   ...change,
 });
+
+export const sampleClosing: Closing = {
+  at: 1_930_000_000_000,
+  outcome: 'kept',
+  scrapReason: null,
+  hardener: 'none',
+  hardenerBeforePass: null,
+  outsideTurned: null,
+  note: '',
+};
 
 export const storedBox = (change: Partial<Stored<'box'>> = {}): Stored<'box'> => ({
   logId: 'mine',

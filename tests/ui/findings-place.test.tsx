@@ -8,7 +8,7 @@ import { cancelFindings, findings } from '../../src/app/findings.ts';
 import { openSession } from '../../src/app/session.ts';
 import { generateDemo } from '../../src/domain/log/demo/generate.ts';
 import type { Box, Stored } from '../../src/domain/log/records.ts';
-import type { Asked } from '../../src/platform/findings-worker.ts';
+import type { Asked, Meanwhile } from '../../src/platform/findings-worker.ts';
 import { forget } from '../../src/storage/connection.ts';
 import { addLog } from '../../src/storage/records.ts';
 import Findings from '../../src/ui/places/findings/findings.tsx';
@@ -21,10 +21,10 @@ vi.mock('../../src/platform/findings-worker.ts', () => ({ askForFindings }));
 
 const reckon = (
   question: Omit<FindingsQuestion, 'want'>,
-  onProgress: (share: number) => void,
+  { onProgress, onLast }: Meanwhile,
 ): Asked<Found | null> => ({
-  answer: answerTo({ ...question, want: 'findings' }, onProgress).then((given) =>
-    given.kind === 'found' ? given.found : null,
+  answer: answerTo({ ...question, want: 'findings' }, 'this code', { share: onProgress, last: onLast }).then(
+    (given) => (given.kind === 'found' ? given.found : null),
   ),
   cancel: () => {},
 });
@@ -150,7 +150,7 @@ describe('two years of boxes', () => {
 describe('the reckoning', () => {
   it('shows how far it is after 200 ms, stops when told to, and can be asked again', async () => {
     const cancel = vi.fn();
-    askForFindings.mockImplementation((_question, onProgress) => {
+    askForFindings.mockImplementation((_question, { onProgress }: Meanwhile) => {
       queueMicrotask(() => onProgress(0.42));
       return { answer: new Promise(() => {}), cancel };
     });
@@ -180,6 +180,32 @@ describe('the reckoning', () => {
     expect(findings.value).toBe(before);
   });
 
+  it('shows at once what was found last time, and from when, until it is read anew', async () => {
+    await keep(20);
+    await open();
+    const found = findings.value as Found;
+    cleanup();
+    findings.value = null;
+    let answer: (found: Found | null) => void = () => {};
+    askForFindings.mockImplementation((_question, { onLast }: Meanwhile) => {
+      queueMicrotask(() => onLast(found, new Date(2026, 2, 14, 10, 42).getTime()));
+      return { answer: new Promise((resolve) => (answer = resolve)), cancel: () => {} };
+    });
+    announce('box');
+    render(<Findings />);
+    await screen.findByRole('heading', { name: 'What to change tomorrow' });
+    expect((await screen.findByRole('status')).textContent).toBe(
+      'Reading what is new: 0 %. Below is what was found on 14 Mar 2026, 10:42.',
+    );
+    fireEvent.click(screen.getByRole('button', { name: 'Stop' }));
+    await screen.findByText('Stopped. Below is what was found on 14 Mar 2026, 10:42.');
+    fireEvent.click(screen.getByRole('button', { name: 'Read it now' }));
+    await screen.findByText(/^Reading what is new/);
+    answer(null);
+    await waitFor(() => expect(screen.queryByText(/found on 14 Mar/)).toBeNull());
+    expect(findings.value).toBe(found);
+  });
+
   it('that fails says so, that nothing is lost, and tries again', async () => {
     askForFindings.mockImplementationOnce(() => ({ answer: Promise.reject(new Error()), cancel: () => {} }));
     render(<Findings />);
@@ -194,7 +220,10 @@ describe('the rows as a table', () => {
   it('has a heading of columns, a line a row, and every column is explained', async () => {
     await keep(20);
     const ask = async (want: 'rows' | 'columns') => {
-      const given = await answerTo({ want, logIds: ['mine'], woods: {} }, () => {});
+      const given = await answerTo({ want, logIds: ['mine'], woods: {} }, '', {
+        share: () => {},
+        last: () => {},
+      });
       if (given.kind !== 'sheet') throw new Error(given.kind);
       return given.text.replace('\uFEFF', '').trimEnd().split('\r\n');
     };

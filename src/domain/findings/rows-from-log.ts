@@ -140,13 +140,9 @@ const stepsAtCut = (cut: readonly CutRun[], part: Part): Readonly<Record<string,
   const run = cut.find((candidate) => candidate.part === part);
   if (!run) return {};
   return Object.fromEntries(
-    scored(run).map(({ step, status, spent, timeUnknown }) => [
+    scored(run).map(({ step, status, exactMs }) => [
       step.key,
-      {
-        outcome: OUTCOME[status],
-        carriedOver: status === 'carried',
-        exactMs: spent.exact && !timeUnknown && spent.max > 0 ? spent.max : null,
-      },
+      { outcome: OUTCOME[status], carriedOver: status === 'carried', exactMs },
     ]),
   );
 };

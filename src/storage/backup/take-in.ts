@@ -1,8 +1,10 @@
 import { canonical, compareVersions } from '../../domain/log/version.ts';
 import { ok, type Result, refuse } from '../../domain/result.ts';
+import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
 import { StorageFailure } from '../failure.ts';
 import { DEVICE_KEYS } from '../names.ts';
 import { mergeRecord } from '../records.ts';
+import { touchRecords, touchRun } from '../touched.ts';
 import { read, write } from '../write.ts';
 import { type BackupRefusal, ENTRIES, type PhotoEntry } from './format.ts';
 import type { Backup } from './read-backup.ts';
@@ -116,9 +118,11 @@ const stagePhoto = async (
 };
 
 const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<void> =>
-  write(['records', 'superseded', 'events', 'imports', 'device'], async (tx) => {
+  write(['records', 'superseded', 'events', 'imports', 'device', 'touched'], async (tx) => {
     const { log } = backup;
     await Promise.all(log.records.map((record) => mergeRecord(tx, record, now)));
+    for (const record of new Map(log.records.map((each) => [each.logId, each])).values())
+      await touchRecords(tx, { ...record, writer: `${record.writer} ${now}` });
     await Promise.all(
       log.superseded.map(async (version) => {
         const { logId, kind, id, rev, writer } = version;
@@ -126,14 +130,19 @@ const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<voi
         if (!(await store.getKey([logId, kind, id, rev, writer]))) await store.put(version);
       }),
     );
+    /** Of each set-up the last event that was not here before. */
+    const freshIn = new Map<string, SetUpEvent | ForeignEvent>();
     await Promise.all(
       log.events.map(async (event) => {
         const store = tx.objectStore('events');
         const here = await store.get([event.logId, event.runId, event.n, event.writer]);
-        if (!here) await store.add(event);
-        else if (canonical(here) !== canonical(event)) throw new StorageFailure('taken');
+        if (!here) {
+          await store.add(event);
+          freshIn.set(JSON.stringify([event.logId, event.runId]), event);
+        } else if (canonical(here) !== canonical(event)) throw new StorageFailure('taken');
       }),
     );
+    for (const event of freshIn.values()) await touchRun(tx, { ...event, writer: `${event.writer} ${now}` });
     const device = tx.objectStore('device');
     if (log.settings && !(await device.getKey(DEVICE_KEYS.settings)))
       await device.put(log.settings, DEVICE_KEYS.settings);

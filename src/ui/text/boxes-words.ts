@@ -37,6 +37,7 @@ export const boxesWords = {
   name: (number: number, name: string) => `${number}${name ? ` ${name}` : ''}`,
   count: (found: number, all: number) =>
     found === all ? `${all} ${all === 1 ? 'box' : 'boxes'}` : `${found} of ${all} boxes`,
+  counting: 'Reading the older ones…',
   more: (count: number) => `Show ${count} more`,
   noSuch: 'There is no such box in this log.',
   back: 'All boxes',

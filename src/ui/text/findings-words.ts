@@ -12,8 +12,12 @@ export const findingsWords = {
   title: 'Findings',
   wait: 'Reading your log…',
   progress: (share: number) => `Reading your log: ${Math.round(100 * share)} %`,
+  /** Over the findings of the last time, while it is read. */
+  progressAsOf: (share: number, moment: string) =>
+    `Reading what is new: ${Math.round(100 * share)} %. Below is what was found on ${moment}.`,
   cancel: 'Stop',
   stopped: 'Stopped. Nothing was changed.',
+  stoppedAsOf: (moment: string) => `Stopped. Below is what was found on ${moment}.`,
   again: 'Read it now',
   failed: 'The findings could not be reckoned. Your log is safe.',
   tryAgain: 'Try again',

@@ -1,3 +1,4 @@
+import { cutRuns } from '../../../src/domain/findings/cut-run.ts';
 import type { JointTable } from '../../../src/domain/findings/joint-row.ts';
 import { rowsFromLogs } from '../../../src/domain/findings/rows-from-log.ts';
 import type { DemoLog } from '../../../src/domain/log/demo/generate.ts';
@@ -23,16 +24,18 @@ export const boxesOf = ({ records }: DemoLog): ReadonlyMap<string, Box> =>
   new Map(records.flatMap((r) => (r.kind === 'box' ? [[r.id, r.body as Box] as const] : [])));
 
 /** A log as the findings see it. */
-export const rowsOf = (boxes: ReadonlyMap<string, Box>, events: readonly SetUpEvent[]): JointTable =>
-  rowsFromLogs([
+export const rowsOf = (boxes: ReadonlyMap<string, Box>, events: readonly SetUpEvent[]): JointTable => {
+  const keep = cutRuns();
+  return rowsFromLogs([
     {
       log: 'demo',
       boxes,
       rigs: new Map(Object.entries(RIGS)),
-      runs: foldedRuns(events),
+      runs: new Map([...foldedRuns(events)].map(([id, run]) => [id, keep(run)])),
       woodFacts: () => ({ group: 'hardwood', hardness: 1000 }),
     },
   ]);
+};
 
 /** So many boxes of the workshop, far beyond two years of them, to see its rates and not its luck. */
 export const manyBoxes = (seed: number, count: number): readonly Made[] =>

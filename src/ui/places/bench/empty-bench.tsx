@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { allBoxes } from '../../../app/boxes.ts';
+import { newestBox } from '../../../app/boxes.ts';
 import { DEMO_LOG, logId } from '../../../app/session.ts';
 import { startLikeLast } from '../../../app/start-box.ts';
 import { LidOff } from '../../drawings/lid-off.tsx';
@@ -11,7 +11,7 @@ import { benchWords as words } from '../../text/bench-words.ts';
 /** Nothing on the lathe: begin a box, or look round in the demo. */
 export const EmptyBench = () => {
   const busy = useSignal(false);
-  const last = useLive(async () => (await allBoxes())[0] ?? null, ['box', 'log'], logId.value).value;
+  const last = useLive(newestBox, ['box', 'log'], logId.value).value;
 
   const likeLast = async () => {
     if (busy.value || !last) return;

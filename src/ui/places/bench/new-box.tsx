@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { allBoxes } from '../../../app/boxes.ts';
+import { newestBox } from '../../../app/boxes.ts';
 import { givenFor } from '../../../app/plan-of.ts';
 import { allRigs, FIRST_RIG_ID } from '../../../app/rigs.ts';
 import { logId } from '../../../app/session.ts';
@@ -17,7 +17,7 @@ const NewBox = () => {
   const chosen = useSignal<string | null>(null);
   const known = useLive(
     async () => {
-      const last = (await allBoxes())[0]?.box;
+      const last = (await newestBox())?.box;
       const rigs = await allRigs();
       const rigId = chosen.value ?? last?.rigId ?? rigs[0]?.id ?? FIRST_RIG_ID;
       const given = await givenFor({ rigId, instrumentId: last?.instrumentId ?? null });

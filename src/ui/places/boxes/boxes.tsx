@@ -1,6 +1,6 @@
 import './boxes.css';
 import { useSignal } from '@preact/signals';
-import { allBoxes } from '../../../app/boxes.ts';
+import { allBoxes, newestBoxes } from '../../../app/boxes.ts';
 import { logId } from '../../../app/session.ts';
 import { woodNames } from '../../../app/wood-names.ts';
 import { ANY_BOX, type BoxFilter, passes } from '../../../domain/log/box-story.ts';
@@ -23,15 +23,18 @@ const Boxes = ({ rest: [id, page] }: { rest: readonly string[] }) => {
 };
 
 const BoxList = () => {
-  const shown = useLive(
-    async () => ({ boxes: await allBoxes(), nameOf: await woodNames() }),
+  // The newest stand while the rest of a large log is still being read.
+  const newest = useLive(
+    async () => ({ boxes: await newestBoxes(ROWS), nameOf: await woodNames() }),
     ['box', 'wood', 'log'],
     logId.value,
   ).value;
+  const all = useLive(allBoxes, ['box', 'log'], logId.value).value;
   const filter = useSignal<BoxFilter>(ANY_BOX);
   const rows = useSignal(ROWS);
-  if (!shown) return <main class="page" aria-busy="true" />;
-  const { boxes, nameOf } = shown;
+  if (!newest) return <main class="page" aria-busy="true" />;
+  const { nameOf } = newest;
+  const boxes = all ?? newest.boxes;
 
   const found = boxes.filter(({ box }) => passes(box, filter.value, nameOf));
   return (
@@ -48,7 +51,7 @@ const BoxList = () => {
         <>
           <Filter boxes={boxes} filter={filter} nameOf={nameOf} />
           <p role="status" class="soft">
-            {words.count(found.length, boxes.length)}
+            {all ? words.count(found.length, all.length) : words.counting}
           </p>
           <ul class="rows">
             {found.slice(0, rows.value).map((onHand) => (

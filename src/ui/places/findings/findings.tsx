@@ -6,11 +6,13 @@ import {
   findingsFailed,
   findingsState,
   findingsStopped,
+  foundAt,
   progress,
   reckonFindings,
 } from '../../../app/findings.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
+import { momentWords } from '../../text/day-words.ts';
 import { findingsWords as words } from '../../text/findings-words.ts';
 
 /** What the log says, words first, numbers one tap away. */
@@ -31,6 +33,7 @@ const Findings = () => {
 /** How far it is, and what to do when it came to nothing. */
 const Reckoning = () => {
   const again = () => reckonFindings();
+  const moment = foundAt.value && momentWords(foundAt.value);
   if (findingsFailed.value)
     return (
       <>
@@ -43,7 +46,7 @@ const Reckoning = () => {
   if (findingsStopped.value)
     return (
       <div class="row">
-        <p role="status">{words.stopped}</p>
+        <p role="status">{moment ? words.stoppedAsOf(moment) : words.stopped}</p>
         <button type="button" onClick={again}>
           {words.again}
         </button>
@@ -52,7 +55,9 @@ const Reckoning = () => {
   if (progress.value !== null)
     return (
       <div class="row">
-        <p role="status">{words.progress(progress.value)}</p>
+        <p role="status">
+          {moment ? words.progressAsOf(progress.value, moment) : words.progress(progress.value)}
+        </p>
         <button type="button" onClick={cancelFindings}>
           {words.cancel}
         </button>

@@ -1,0 +1,256 @@
+import { expect, test, vi } from 'vitest';
+import type { Stored } from '../../src/domain/log/records.ts';
+import type { SetUpEvent } from '../../src/domain/setup/events.ts';
+import { makeBackup } from '../../src/storage/backup/make-backup.ts';
+import { type Backup, readBackup } from '../../src/storage/backup/read-backup.ts';
+import { takeIn } from '../../src/storage/backup/take-in.ts';
+import { disconnect } from '../../src/storage/connection.ts';
+import { appendEvent } from '../../src/storage/events.ts';
+import { keep, readKept } from '../../src/storage/kept.ts';
+import { addLog, changeRecord, removeLog } from '../../src/storage/records.ts';
+import { write } from '../../src/storage/write.ts';
+import { answerTo, type Meanwhile } from '../../src/workers/findings-answer.ts';
+import type { Found } from '../../src/workers/findings-message.ts';
+import { manyBoxes, NOW, RIGS } from '../domain/demo/workshop.ts';
+import { everything, withFreshDatabase } from './fresh-database.ts';
+
+withFreshDatabase();
+vi.setConfig({ testTimeout: 40_000 });
+
+const author = { writer: 'phone-a', now: NOW };
+const made = manyBoxes(20260701, 24);
+const recordsOf = (logId: string, boxes = made): Stored[] => [
+  ...Object.entries(RIGS).map(
+    ([id, body]) => ({ logId, kind: 'rig', id, rev: 1, writer: 'w', savedAt: NOW, body }) as Stored,
+  ),
+  ...boxes.map(
+    ({ id, box }) => ({ logId, kind: 'box', id, rev: 1, writer: 'w', savedAt: NOW, body: box }) as Stored,
+  ),
+];
+const eventsOf = (logId: string, boxes = made): SetUpEvent[] =>
+  boxes.flatMap(({ events }) => events.map((event) => ({ ...event, logId })));
+const fill = (logId = 'mine', boxes = made) => addLog(recordsOf(logId, boxes), eventsOf(logId, boxes));
+
+const silent: Meanwhile = { share: () => {}, last: () => {} };
+const ask = (known: string | null = null, by = 'this code', meanwhile = silent) =>
+  answerTo({ want: 'findings', logIds: ['mine'], woods: {}, known }, by, meanwhile);
+/** What the page ends up showing. */
+const found = async (by?: string): Promise<Found> => {
+  let shown: Found | undefined;
+  const last = (before: Found) => {
+    shown = before;
+  };
+  const answer = await ask(null, by, { ...silent, last });
+  if (answer.kind === 'found') shown = answer.found;
+  if (!shown) throw new Error(answer.kind);
+  return shown;
+};
+const rows = async (): Promise<string> => {
+  const answer = await answerTo({ want: 'rows', logIds: ['mine'], woods: {} }, 'this code', silent);
+  if (answer.kind !== 'sheet') throw new Error(answer.kind);
+  return answer.text;
+};
+const forgetAllKept = () =>
+  write(['kept', 'touched'], async (tx) => {
+    await tx.objectStore('kept').clear();
+    await tx.objectStore('touched').clear();
+  });
+/** What is kept says the same as a reading of everything. */
+const expectAsReadAnew = async () => {
+  const [byKept, rowsByKept] = [await found(), await rows()];
+  await forgetAllKept();
+  expect([byKept, rowsByKept]).toEqual([await found(), await rows()]);
+};
+/** Stores that a piece of work reads from. */
+const storesRead = async (work: () => Promise<unknown>): Promise<Set<string>> => {
+  const spy = vi.spyOn(IDBDatabase.prototype, 'transaction');
+  await work();
+  const names = new Set(spy.mock.calls.flatMap(([stores]) => stores as string | string[]));
+  spy.mockRestore();
+  return names;
+};
+
+const [first] = made;
+const lastOf = (events: readonly SetUpEvent[]) => events.at(-1) as SetUpEvent;
+const after = (event: SetUpEvent, happening: object): SetUpEvent =>
+  ({
+    ...{ logId: 'mine', runId: event.runId, n: event.n + 1, writer: 'phone-a' },
+    ...{ at: event.at + 1, mono: 1, hid: 0, session: 's' },
+    ...happening,
+  }) as SetUpEvent;
+/** Takes back a step that was passed, so that the row of its box changes. */
+const takeBack = () => {
+  const { events } = first as (typeof made)[number];
+  const passed = events.find(
+    (event) => event.kind === 'ticked' && event.verdict === 'pass' && scored.has(event.steps[0] ?? ''),
+  ) as SetUpEvent;
+  const own = events.filter(({ runId }) => runId === passed.runId);
+  return after(lastOf(own), { kind: 'undone', target: { n: passed.n, writer: passed.writer } });
+};
+const scored = new Set(
+  made
+    .flatMap(({ events }) =>
+      events.flatMap((event) => (event.kind === 'started' ? event.procedure.steps : [])),
+    )
+    .flatMap(({ key, hold }) => (hold ? [] : [key])),
+);
+const sound = async (file: Blob): Promise<Backup> => {
+  const backup = await readBackup(file);
+  if (!backup.ok) throw new Error(JSON.stringify(backup.error));
+  return backup.value;
+};
+
+test('asked again with nothing written, the answer of last time is given without reading the log', async () => {
+  await fill();
+  const before = await found();
+  expect(before.rows).toBeGreaterThan(15);
+  // As after the app was opened anew.
+  await disconnect();
+  expect(await storesRead(async () => expect(await found()).toEqual(before))).toEqual(
+    new Set(['kept', 'touched']),
+  );
+  expect(await ask(before.from)).toEqual({ kind: 'unchanged' });
+});
+
+test('an event is seen, and only the set-up it belongs to is read again', async () => {
+  await fill();
+  const before = await found();
+  await appendEvent(takeBack());
+  const read = vi.spyOn(IDBObjectStore.prototype, 'getAll');
+  const now = await found();
+  const eventReads = read.mock.contexts.filter((store) => (store as IDBObjectStore).name === 'events');
+  read.mockRestore();
+  expect(eventReads).toHaveLength(1);
+  expect(now.from).not.toBe(before.from);
+  await expectAsReadAnew();
+});
+
+test('a trial fit is seen, and what was found before is shown meanwhile', async () => {
+  await fill();
+  const before = await found();
+  const untried = made.find(({ box }) => box.trials.length > 0) as (typeof made)[number];
+  await changeRecord('mine', 'box', untried.id, author, () => ({ ...untried.box, trials: [] }));
+  const last = vi.fn();
+  const answer = await ask(null, 'this code', { ...silent, last });
+  expect(last).toHaveBeenCalledExactlyOnceWith(before, expect.any(Number));
+  expect(answer).toMatchObject({ kind: 'found', found: { rows: before.rows } });
+  expect(answer).not.toMatchObject({ found: { firstTries: before.firstTries } });
+  await expectAsReadAnew();
+});
+
+test('a change that moves no row keeps the answer, and the next time nothing is read', async () => {
+  await fill();
+  const { from } = await found();
+  const { id, box } = first as (typeof made)[number];
+  await changeRecord('mine', 'box', id, author, () => ({ ...box, name: 'another name' }));
+  expect(await ask(from)).toEqual({ kind: 'unchanged' });
+  expect(await storesRead(() => ask(from))).toEqual(new Set(['kept', 'touched']));
+});
+
+test('what another device brings is seen: new boxes, and events of a set-up that was kept', async () => {
+  await fill('mine', made.slice(0, 20));
+  const event = takeBack();
+  await write(['events'], async (tx) => {
+    for (const each of eventsOf('mine', made.slice(20))) await tx.objectStore('events').put(each);
+    await tx.objectStore('events').put({ ...event, writer: 'phone-b' });
+  });
+  await write(['records'], async (tx) => {
+    for (const each of recordsOf('mine')) await tx.objectStore('records').put(each);
+  });
+  const file = await makeBackup(NOW, []);
+  await removeLog('mine');
+  await fill('mine', made.slice(0, 20));
+  const before = await found();
+  await takeIn(await sound(file), NOW, 'phone-new');
+  const now = await found();
+  expect(now.rows).toBeGreaterThan(before.rows);
+  await expectAsReadAnew();
+});
+
+test('a deleted log leaves nothing kept, and one put in its place is read whole', async () => {
+  await fill();
+  await found();
+  await appendEvent(takeBack());
+  await removeLog('mine');
+  expect(await everything()).toMatchObject({ kept: [], touched: [] });
+  await fill('mine', made.slice(0, 5));
+  expect((await found()).rows).toBeLessThanOrEqual(5);
+  await fill('mine', made.slice(0, 9));
+  await expectAsReadAnew();
+});
+
+test('other code, or other facts of the woods, keep nothing of an old answer', async () => {
+  await fill();
+  await found();
+  expect(await storesRead(() => ask(null, 'newer code'))).toContain('records');
+  const woods = { 'European boxwood': { group: 'hardwood', hardness: 9000 } };
+  const asked = () =>
+    answerTo({ want: 'findings', logIds: ['mine'], woods, known: null }, 'newer code', silent);
+  expect(await storesRead(asked)).toContain('records');
+});
+
+test('set-ups folded by another rule are folded anew', async () => {
+  await fill();
+  const right = await rows();
+  const before = await readKept('mine');
+  await keep(before, 'runs', { rule: 'runs 0', stamp: 'old', value: 'not what it is now' });
+  expect(await rows()).toBe(right);
+});
+
+test('what is written while the log is read counts the next time', async () => {
+  await fill();
+  let written: Promise<void> | undefined;
+  const meanwhile = {
+    ...silent,
+    share: () => {
+      written ??= appendEvent(takeBack());
+    },
+  };
+  const asked = ask(null, 'this code', meanwhile);
+  await asked;
+  await written;
+  expect((await readKept('mine')).touched).toHaveLength(1);
+  await expectAsReadAnew();
+});
+
+test('of two readings at a time the one that ends later does not put the older one’s back', async () => {
+  await fill();
+  await found();
+  const older = await readKept('mine');
+  await appendEvent(takeBack());
+  const right = await found();
+  expect(await keep(older, 'runs', { rule: 'runs 1', stamp: 'late', value: null })).toBeNull();
+  expect(await found()).toEqual(right);
+});
+
+test('nothing is kept of a log that was deleted while it was read', async () => {
+  await fill();
+  const before = await readKept('mine');
+  await removeLog('mine');
+  expect(await keep(before, 'runs', { rule: 'runs 1', stamp: 'late', value: null })).toBeNull();
+  const none = await readKept('mine');
+  expect(await keep(none, 'runs', { rule: 'runs 1', stamp: 'late', value: null })).toBeNull();
+  expect((await everything()).kept).toEqual([]);
+});
+
+test('a first reading that was broken off goes on where it was', async () => {
+  await fill();
+  const right = await rows();
+  await forgetAllKept();
+  vi.spyOn(performance, 'now').mockImplementation(
+    (
+      (time = 0) =>
+      () =>
+        (time += 20_000)
+    )(),
+  );
+  const { eachRunOfLog } = await import('../../src/storage/runs-of-log.ts');
+  const ids: string[] = [];
+  await eachRunOfLog('mine', (run) => ids.push(run[0]?.runId ?? ''), undefined, '');
+  const half = ids[Math.floor(ids.length / 2)] as string;
+  const rest: string[] = [];
+  await eachRunOfLog('mine', (run) => rest.push(run[0]?.runId ?? ''), undefined, half);
+  expect(rest).toEqual(ids.slice(ids.indexOf(half) + 1));
+  vi.restoreAllMocks();
+  expect(await rows()).toBe(right);
+});
