@@ -12,20 +12,22 @@ type Unit = 'in' | 'mm';
 
 /** How a measure is written in the user's units: a value, the size of a difference, and the words about it. */
 interface Scale {
-  readonly value: (value: number) => string;
+  /** The mean of so many. */
+  readonly mean: (mean: number, measured: number) => string;
   readonly size: (difference: number) => string;
   readonly less: string;
   readonly more: string;
+  readonly same: string;
   /** The sentence round a difference. */
   readonly sentence: (amount: string) => string;
 }
 
 const scaleOf = (measure: TrialMeasure, unit: Unit): Scale => {
-  const plain = { less: 'less', more: 'more' };
+  const plain = { less: 'less', more: 'more', same: 'no less and no more' };
   if (measure.kind === 'time')
     return {
       ...plain,
-      value: (log) => clockWords(Math.exp(log)),
+      mean: (log) => clockWords(Math.exp(log)),
       size: (log) => `${Math.round(100 * Math.abs(Math.exp(log) - 1))} %`,
       sentence: (amount) => `The first set-up took ${amount} time with the step.`,
     };
@@ -33,14 +35,15 @@ const scaleOf = (measure: TrialMeasure, unit: Unit): Scale => {
     return {
       less: 'fewer in 100',
       more: 'more in 100',
-      value: (share) => `${inHundred(share)} in 100`,
+      same: 'Just as many',
+      mean: (share, measured) => `${Math.round(share * measured)} of ${measured}`,
       size: (share) => `${Math.abs(inHundred(share))}`,
       sentence: (amount) => `${amount} were right with the step.`,
     };
   if (measure.of === 'turns')
     return {
       ...plain,
-      value: (turns) => `${turns.toFixed(2)} turns`,
+      mean: (turns) => `${turns.toFixed(2)} turns`,
       size: (turns) => `${Math.abs(turns).toFixed(2)} turns`,
       sentence: (amount) => `The first reading was ${amount} with the step.`,
     };
@@ -50,14 +53,14 @@ const scaleOf = (measure: TrialMeasure, unit: Unit): Scale => {
   };
   return {
     ...plain,
-    value: gap,
+    mean: gap,
     size: (angle) => gap(Math.abs(angle)),
     sentence: (amount) =>
       `The first reading was ${amount} with the step, over a length of ${unit === 'in' ? '3 1/8 in' : '80 mm'}.`,
   };
 };
 
-const FIT: TrialMeasure = { kind: 'fit' };
+export const FIT: TrialMeasure = { kind: 'fit' };
 
 const sideOf = ({ size, less, more }: Scale, difference: number): string =>
   `${size(difference)} ${difference < 0 ? less : more}`;
@@ -70,8 +73,9 @@ const rangeWords = (scale: Scale, { low, high }: Interval): string => {
 };
 
 const differenceWords = ({ difference, interval }: Comparison, scale: Scale): string => {
-  const said = scale.sentence(sideOf(scale, difference));
-  return interval ? `${said} The boxes leave open ${rangeWords(scale, interval)}.` : said;
+  const isNought = scale.size(difference) === scale.size(0);
+  const said = scale.sentence(isNought ? scale.same : sideOf(scale, difference));
+  return interval ? `${said} It may be anything from ${rangeWords(scale, interval)}.` : said;
 };
 
 /** What a trial showed at its last look. */
@@ -135,10 +139,8 @@ export const resultWords = {
   mean: ({ kind }: TrialMeasure): string =>
     kind === 'time' ? 'Typical time' : kind === 'fit' ? 'Right' : 'Mean',
   right: 'Right at first',
-  value: ({ mean }: Arm, measure: TrialMeasure, unit: Unit): string =>
-    mean === null ? '—' : scaleOf(measure, unit).value(mean),
-  rightOf: ({ mean, measured }: Arm): string =>
-    mean === null ? '—' : `${Math.round(mean * measured)} of ${measured}`,
+  value: ({ mean, measured }: Arm, measure: TrialMeasure, unit: Unit): string =>
+    mean === null ? '—' : scaleOf(measure, unit).mean(mean, measured),
   basis: ({ measured: { z }, bound }: Look): string =>
-    `z ${z.toFixed(2)}, clear from ${bound.toFixed(2)} on: the difference against all drawings that the blocks of four could have given. What is left open turns the same test round; over both looks it holds the truth in 19 trials of 20.`,
+    `z ${z.toFixed(2)}, clear from ${bound.toFixed(2)} on: the difference against all drawings that the blocks of four could have given. The range turns the same test round; over both looks it holds the truth in 19 trials of 20.`,
 } as const;

@@ -19,7 +19,7 @@ interface Props {
 const BeginBothWays = ({ power }: Props) => {
   const questions = useLive(openQuestions, ['box', 'procedure']).value;
   if (!questions) return null;
-  const [first] = questions;
+  const first = questions.find(({ measures }) => measures[0]?.kind === 'reading') ?? questions[0];
   return first ? <Plan questions={questions} first={first} power={power} /> : <p>{words.noStep}</p>;
 };
 
@@ -46,21 +46,23 @@ const Plan = ({
         begin();
       }}
     >
-      <label for={id}>{words.step}</label>
-      <select
-        id={id}
-        value={question.step}
-        onChange={(event) => {
-          form.set('step', event.currentTarget.value);
-          form.set('measure', '0');
-        }}
-      >
-        {questions.map(({ step: key, sentence }) => (
-          <option key={key} value={key}>
-            {sentence}
-          </option>
-        ))}
-      </select>
+      <div class="field">
+        <label for={id}>{words.step}</label>
+        <select
+          id={id}
+          value={question.step}
+          onChange={(event) => {
+            form.set('step', event.currentTarget.value);
+            form.set('measure', '0');
+          }}
+        >
+          {questions.map(({ step: key, sentence }) => (
+            <option key={key} value={key}>
+              {sentence}
+            </option>
+          ))}
+        </select>
+      </div>
       <Choice
         legend={words.measure}
         options={question.measures.map((each, i) => ({ value: `${i}`, word: words.measures(each) }))}

@@ -2,7 +2,7 @@ import { settings } from '../../../app/session.ts';
 import type { Look } from '../../../domain/findings/both-ways-standing.ts';
 import type { TrialMeasure } from '../../../domain/log/records.ts';
 import { TrialDifference } from '../../drawings/trial-difference.tsx';
-import { resultWords as words } from '../../text/both-ways-result-words.ts';
+import { FIT, resultWords as words } from '../../text/both-ways-result-words.ts';
 import { linkWords } from '../../text/findings-link-words.ts';
 
 interface Props {
@@ -49,7 +49,7 @@ const Arms = ({ look: { measured, fit }, measure }: Props) => {
     [words.measured, (arm) => measured[arm].measured],
     [words.mean(measure), (arm) => words.value(measured[arm], measure, unit)],
   ];
-  if (fit) rows.push([words.right, (arm) => words.rightOf(fit[arm])]);
+  if (fit) rows.push([words.right, (arm) => words.value(fit[arm], FIT, unit)]);
   return (
     <table>
       <thead>
