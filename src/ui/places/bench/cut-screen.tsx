@@ -10,6 +10,7 @@ import type { RunState } from '../../../domain/setup/fold.ts';
 import type { Millimetres } from '../../../domain/units/brands.ts';
 import { turns } from '../../../domain/units/brands.ts';
 import { writeLength, writeTurns } from '../../../domain/units/write-quantity.ts';
+import { StepDrawing } from '../../drawings/step-drawing.tsx';
 import { useAtTheLathe, useSpoken } from '../../set-up/use-at-the-lathe.ts';
 import { cutWords as words } from '../../text/cut-words.ts';
 import { dialWords } from '../../text/dial-words.ts';
@@ -102,6 +103,9 @@ export const CutScreen = (props: Props) => {
       <div class="mind">
         <p class="sense">{words.sense[sense]}</p>
         <p class="before">{before}</p>
+      </div>
+      <div class="drawing-slot">
+        <StepDrawing of="cranking" />
       </div>
       <div class="acts">
         <button
