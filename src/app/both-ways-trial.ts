@@ -1,5 +1,5 @@
 import { drawLots } from '../domain/findings/draw-lots.ts';
-import { type TrialQuestion, trialQuestions } from '../domain/findings/trial-step.ts';
+import { type TrialQuestion, trialQuestions } from '../domain/findings/trial-questions.ts';
 import { seededRandom } from '../domain/log/random.ts';
 import type { BothWaysPlan, TrialMeasure } from '../domain/log/records.ts';
 import { freshSeed } from '../platform/chance.ts';

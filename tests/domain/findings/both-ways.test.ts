@@ -5,7 +5,8 @@ import { type Standing, standingOf } from '../../../src/domain/findings/both-way
 import { drawLots, type Lot } from '../../../src/domain/findings/draw-lots.ts';
 import { type TrialBox, trialBoxOf } from '../../../src/domain/findings/trial-box.ts';
 import { powerTable, trialPower } from '../../../src/domain/findings/trial-power.ts';
-import { mayVary, trialQuestions } from '../../../src/domain/findings/trial-step.ts';
+import { trialQuestions } from '../../../src/domain/findings/trial-questions.ts';
+import { mayVary } from '../../../src/domain/findings/trial-step.ts';
 import { seededRandom } from '../../../src/domain/log/random.ts';
 import type { BothWaysPlan, Box, TrialMeasure } from '../../../src/domain/log/records.ts';
 import { checkRecord } from '../../../src/domain/log/validate.ts';

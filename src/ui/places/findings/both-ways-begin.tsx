@@ -2,7 +2,7 @@ import { useId } from 'preact/hooks';
 import { beginBothWays, openQuestions } from '../../../app/both-ways-trial.ts';
 import { BLOCK, TRIAL_BOXES } from '../../../domain/findings/draw-lots.ts';
 import type { PowerAt } from '../../../domain/findings/trial-power.ts';
-import type { TrialQuestion } from '../../../domain/findings/trial-step.ts';
+import type { TrialQuestion } from '../../../domain/findings/trial-questions.ts';
 import { readCount } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
