@@ -5,13 +5,24 @@ import type { PhotoBytes, Thumbnail } from './schema.ts';
 import { touchRecords, touchRun } from './touched.ts';
 import { read, type WriteTx, write } from './write.ts';
 
+/** Records handed over at once: many thousands together would hold up the page. */
+const PIECE = 250;
+
 /** Everything of one kind in a log, tombstones left out, in key order. */
-export const listRecords = async <K extends Kind>(logId: string, kind: K): Promise<Stored<K>[]> => {
-  const found = await read(['records'], (tx) =>
-    tx.objectStore('records').getAll(IDBKeyRange.bound([logId, kind], [logId, kind, []])),
-  );
-  return found.filter((record): record is Stored<K> => record.body !== null);
-};
+export const listRecords = <K extends Kind>(logId: string, kind: K): Promise<Stored<K>[]> =>
+  read(['records'], async (tx) => {
+    const found: Stored<K>[] = [];
+    let after = [logId, kind, ''];
+    for (;;) {
+      const piece = await tx
+        .objectStore('records')
+        .getAll(IDBKeyRange.bound(after, [logId, kind, []], true), PIECE);
+      for (const record of piece) if (record.body !== null) found.push(record as Stored<K>);
+      const last = piece.at(-1);
+      if (!last || piece.length < PIECE) return found;
+      after = [logId, kind, last.id];
+    }
+  });
 
 export const getRecord = async <K extends Kind>(
   logId: string,

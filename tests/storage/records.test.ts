@@ -201,3 +201,13 @@ describe('logs side by side', () => {
     expect((await listRecords('mine', 'box')).map((r) => [r.logId, r.kind])).toEqual([['mine', 'box']]);
   });
 });
+
+test('a list longer than what is read at once is whole and in order', async () => {
+  const many = Array.from({ length: 1001 }, (_, i) =>
+    storedWood({ id: `wood-${String(i).padStart(4, '0')}` }),
+  );
+  await addLog([...many, storedBox()], []);
+  await changeRecord('mine', 'wood', 'wood-0300', { writer: 'phone-a', now: 1 }, () => null);
+  const ids = many.map(({ id }) => id).filter((id) => id !== 'wood-0300');
+  expect((await listRecords('mine', 'wood')).map(({ id }) => id)).toEqual(ids);
+});

@@ -29,7 +29,11 @@ const BoxList = () => {
     ['box', 'wood', 'log'],
     logId.value,
   ).value;
-  const all = useLive(allBoxes, ['box', 'log'], logId.value).value;
+  const all = useLive(
+    async () => (newest ? allBoxes() : null),
+    ['box', 'log'],
+    `${logId.value} ${newest !== undefined}`,
+  ).value;
   const filter = useSignal<BoxFilter>(ANY_BOX);
   const rows = useSignal(ROWS);
   if (!newest) return <main class="page" aria-busy="true" />;
