@@ -1,4 +1,3 @@
-import { measuredAngle } from '../alignment/measure.ts';
 import type { BothWaysPlan, Box, TrialMeasure } from '../log/records.ts';
 import { isKnownKind, type SetUpEvent } from '../setup/events.ts';
 import type { RunState } from '../setup/fold.ts';
@@ -74,12 +73,16 @@ const firstReadings = (run: RunState, key: string): readonly Reading[] => {
   return readings;
 };
 
-/** How far out of true, whichever way; or the turns. Null for a reading of another kind. */
+/**
+ * How far out of true, whichever way, rad; or the turns. Null for a reading of another kind. An arm swept half round spans
+ * twice its radius.
+ */
 const amountOf = (reading: Reading, of: 'angle' | 'turns'): number | null => {
   if (reading.kind === 'turns') return of === 'turns' ? reading.turns : null;
   if (of === 'turns') return null;
-  const measured = measuredAngle(reading);
-  return measured.ok ? Math.abs(measured.value.angle) : null;
+  return reading.kind === 'gap'
+    ? Math.atan2(reading.gap.mm, reading.over.mm)
+    : Math.atan2(Math.abs(reading.difference.mm), 2 * reading.radius.mm);
 };
 
 /** Log of the time of all steps that may be timed; null unless each is known exactly. Hold points have none: a clock there would hurry. */

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { measuredAngle } from '../../../src/domain/alignment/measure.ts';
 import { BOUNDS, compare, type Drawn } from '../../../src/domain/findings/both-ways.ts';
 import { type Standing, standingOf } from '../../../src/domain/findings/both-ways-standing.ts';
 import { drawLots, type Lot } from '../../../src/domain/findings/draw-lots.ts';
@@ -264,6 +265,19 @@ describe('what is measured of a box', () => {
       reading: { kind: 'sweep', difference: { mm: -0.5 }, radius: { mm: 50 }, plane: 'lean' },
     };
     expect(measured(GAP, withMore(base, gapRead, sweep, failed))).toBeCloseTo(Math.atan(0.5 / 100), 9);
+  });
+
+  it('is the angle that the set-up itself tells of that reading', () => {
+    for (const gap of [0, 0.1, 0.76, 4]) {
+      const [reading] = setUpOf('box-1', 'run-1', { gap }).flatMap((event) =>
+        event.kind === 'read' && event.reading.kind === 'gap' ? [event.reading] : [],
+      );
+      if (!reading) throw new Error('no reading');
+      expect(measured(GAP, setUpOf('box-1', 'run-1', { gap }))).toBeCloseTo(
+        must(measuredAngle(reading)).angle,
+        12,
+      );
+    }
   });
 
   it('is nothing where it was not read, is of another kind, or two phones wrote the set-up', () => {
