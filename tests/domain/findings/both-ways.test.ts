@@ -152,6 +152,8 @@ describe('with and without compared', () => {
     expect(all(() => null)).toMatchObject({ state: 'nothing', clear: false });
     expect(all((lot) => (lot === 'with' ? 1 : null))).toMatchObject({ state: 'nothing', clear: false });
     expect(all(() => 0.1 + 0.2)).toMatchObject({ state: 'alike', difference: 0, z: 0, clear: false });
+    // Two ways to reckon 0.3: what differs is rounding.
+    expect(all((lot) => (lot === 'with' ? 0.1 + 0.2 : 0.3))).toMatchObject({ state: 'alike', clear: false });
     expect(all((lot) => (lot === 'with' ? 1 : 0))).toMatchObject({
       difference: 1,
       interval: null,
@@ -258,6 +260,10 @@ describe('what is measured of a box', () => {
     expect(measured(GAP, base)).toBeCloseTo(Math.atan(0.4 / 80), 9);
     expect(measured(GAP, withMore(base, gapRead, read(0.7), failed))).toBeCloseTo(Math.atan(0.7 / 80), 9);
     expect(measured(GAP, withMore(base, gapRead, read(0.7)))).toBeCloseTo(Math.atan(0.7 / 80), 9);
+    expect(measured(GAP, withMore(base, gapRead, read(0.2)))).toBeCloseTo(Math.atan(0.4 / 80), 9);
+    // What is read after something moved is another setting's.
+    const moved = { kind: 'moved', what: 'post-loosened' };
+    expect(measured(GAP, withMore(base, gapRead, read(0.2), moved))).toBeCloseTo(Math.atan(0.2 / 80), 9);
     // Ticked as failing first and read then: still what the step found.
     expect(measured(GAP, withMore(base, gapRead, failed))).toBeCloseTo(Math.atan(0.4 / 80), 9);
     const sweep = {
