@@ -160,7 +160,7 @@ describe('what the screen says', () => {
     // 43 thou on a dial of 50 marks to 0.05 in: a mark a thou.
     expect(screen.getByText('43 marks')).toBeTruthy();
     expect(screen.getByText('Dial, for 0.043 in:')).toBeTruthy();
-    expect(screen.getByText('It pushes back.')).toBeTruthy();
+    expect(screen.getByText('Crank pushes back.')).toBeTruthy();
   });
 
   it('a tenon pulls the crank; an oversize one is cut to the depth that suits it', async () => {
@@ -171,7 +171,7 @@ describe('what the screen says', () => {
     }));
     await setUp(id, 'tenon');
     await show(id, CutTenon);
-    expect(await screen.findByText('It pulls: hold it back, go slow.')).toBeTruthy();
+    expect(await screen.findByText('Crank pulls: hold back, go slow.')).toBeTruthy();
     expect(screen.getByText(/^The tenon is \d+ thou over: this depth suits it\.$/)).toBeTruthy();
   });
 

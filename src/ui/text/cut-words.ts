@@ -1,8 +1,8 @@
 import type { Part } from '../../domain/setup/events.ts';
 
 const sense = {
-  conventional: 'It pushes back.',
-  climb: 'It pulls: hold it back, go slow.',
+  conventional: 'Crank pushes back.',
+  climb: 'Crank pulls: hold back, go slow.',
 } as const;
 
 export const cutWords = {
