@@ -1,4 +1,5 @@
 // @vitest-environment happy-dom
+import { signal } from '@preact/signals';
 import { cleanup, render } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { jointUnder, type KnownPair, knownPair } from '../../src/app/joint-view.ts';
@@ -9,7 +10,6 @@ import type { Box, Rig, Trial } from '../../src/domain/log/records.ts';
 import { MM_PER_INCH, rad } from '../../src/domain/units/brands.ts';
 import { JointScale } from '../../src/ui/places/joint/joint-scale.tsx';
 import { remedyWords } from '../../src/ui/text/advice-words.ts';
-import { goingOf } from '../../src/ui/text/joint-words.ts';
 import { gotten } from '../domain/joint/results.ts';
 import { length, PLAN } from './plan-shop.ts';
 
@@ -96,9 +96,9 @@ describe('lean from 0 to 2 degrees', () => {
   const drawn = (pair: KnownPair, part: 'recess' | 'tenon', degrees: number): number[] => {
     cleanup();
     const seen = at(pair, degrees);
-    const { container } = render(<JointScale seen={seen} pitch="10 tpi" going={goingOf(seen, pair)} />);
-    const path = container.querySelector(`path.${part}`)?.getAttribute('d') ?? '';
-    const points = [...path.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map((pt) => [Number(pt[1]), Number(pt[2])]);
+    const { container } = render(<JointScale known={pair} seen={signal(seen)} pitch="10 tpi" />);
+    const outline = container.querySelector(`.${part}`)?.getAttribute('points') ?? '';
+    const points = outline.split(' ').map((point) => point.split(',').map(Number));
     return points
       .slice(1)
       .map(([x = 0, y = 0], i) => {

@@ -77,8 +77,8 @@ export const jointWords = {
   engagement: 'Engagement',
   by75: 'of 0.75 H (American National)',
   by62: 'of 0.625 H (Unified, ISO)',
-  engagedInHand: (height: string) =>
-    `H is the height of the sharp V. The teeth reach ${height} into each other`,
+  engaged: 'The teeth reach into each other',
+  engagedInHand: 'H is the height of the sharp V',
   tenonCrestGap: 'Gap over the tenon’s crests',
   recessCrestGap: 'Gap under the recess’s crests',
   gapInHand: 'room for fuzz and finish at the tips',

@@ -1,5 +1,6 @@
 import '../drawings.css';
-import { type Callout, Callouts } from '../joint-section/callouts.tsx';
+import { Callouts } from '../joint-section/callouts.tsx';
+import type { Callout } from '../joint-section/place-callouts.ts';
 import { type BoxFeature, FEATURES, featureAt } from './box-features.ts';
 import { type BoxSizes, type Point, recessHalf, tenonHalf } from './box-profile.ts';
 

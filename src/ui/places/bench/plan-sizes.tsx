@@ -1,9 +1,12 @@
+import type { ReadonlySignal } from '@preact/signals';
+
 /** One size of a list: its letter in the drawing, what it is, the figure, and a word about it. */
 export interface SizeRow {
   readonly letter?: string;
   readonly name: string;
-  readonly value: string;
-  readonly note?: string;
+  /** A signal where it changes while it is looked at. */
+  readonly value: string | ReadonlySignal<string>;
+  readonly note?: string | ReadonlySignal<string>;
 }
 
 /** Sizes under a heading, numbers at the right where the eye finds them. */
@@ -19,7 +22,7 @@ export const Sizes = ({ heading, rows }: { heading: string; rows: readonly SizeR
             </dt>
           )}
           <dt>{name}</dt>
-          <dd class="value">{value}</dd>
+          <dd class="value">{typeof value === 'string' ? value : <span class="live">{value}</span>}</dd>
           {note && <dd class="note">{note}</dd>}
         </div>
       ))}

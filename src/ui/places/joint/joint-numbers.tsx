@@ -1,24 +1,48 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { useMemo, useRef } from 'preact/hooks';
+import { type JointAsked, jointAsked } from '../../../app/joint-asked.ts';
 import { type Conditions, type JointSeen, jointUnder, type KnownPair } from '../../../app/joint-view.ts';
 import { settings } from '../../../app/session.ts';
 import type { Part } from '../../../domain/setup/events.ts';
 import { moisture } from '../../../domain/units/brands.ts';
+import { usePicked } from '../../parts/use-picked.ts';
+import { useWhenSeen } from '../../parts/use-when-seen.ts';
 import { grooveLeanWords, percentWords, jointWords as words } from '../../text/joint-words.ts';
 import { amountWords, sizeWords } from '../../text/plan-words.ts';
 import { type SizeRow, Sizes } from '../bench/plan-sizes.tsx';
 
 interface Props {
   readonly known: KnownPair;
-  readonly seen: JointSeen;
-  readonly conditions: Conditions;
+  readonly asItIs: JointSeen;
+  readonly changed: ReadonlySignal<Partial<Conditions>>;
 }
 
-/** What the drawing shows, in numbers, and what each is in the hand. */
-export const JointNumbers = ({ known, seen, conditions }: Props) => {
+/**
+ * What the drawing shows, in numbers, and what each is in the hand. A move of a slider writes the figures that it changes; those
+ * that lie below the glass are written when it rests.
+ */
+export const JointNumbers = ({ known, asItIs, changed }: Props) => {
+  const whole = useRef<HTMLDivElement>(null);
+  const seen = useWhenSeen(changed, whole);
+  const asked = useMemo(() => jointAsked(known, asItIs, seen), [known, asItIs, seen]);
   const { leans } = known;
   const isRead = leans.recess !== null || leans.tenon !== null;
+  const figures = useMemo(() => figuresOf(asked), [asked]);
+  const season = useMemo(() => seasonOf(known, asked), [known, asked]);
+  const isEaten = usePicked(asked.seen, ({ eatenByLean }) => eatenByLean > 0.001).value;
+  const hasSeason = usePicked(season.clearance, (clearance) => clearance !== null).value;
   return (
-    <>
-      <Sizes heading={words.numbers} rows={rowsOf(known, seen, conditions)} />
+    <div ref={whole} class="numbers">
+      <Sizes
+        heading={words.numbers}
+        rows={[
+          ...figures.ofFit,
+          ...useLean('recess', known, asked),
+          ...useLean('tenon', known, asked),
+          ...(isEaten ? [figures.eaten] : []),
+          ...(hasSeason ? [season.row] : []),
+        ]}
+      />
       <p class="soft">
         {isRead
           ? leans.isOneSetting
@@ -26,67 +50,77 @@ export const JointNumbers = ({ known, seen, conditions }: Props) => {
             : words.leansKnown.worst
           : words.leansKnown.unread}
       </p>
-    </>
+    </div>
   );
 };
 
-const rowsOf = (known: KnownPair, seen: JointSeen, conditions: Conditions): SizeRow[] => {
-  const { unit } = settings.value;
-  const { fit, clearance, eatenByLean } = seen;
-  const amount = (length: number) => amountWords(length, unit);
-  const gap = (name: string, length: number): SizeRow => ({
+const amount = (length: number): string => amountWords(length, settings.value.unit);
+
+const figuresOf = ({ seen }: JointAsked) => {
+  const written = (write: (seen: JointSeen) => string) => computed(() => write(seen.value));
+  const gap = (name: string, which: 'tenonCrestGap' | 'recessCrestGap'): SizeRow => ({
     name,
-    value: amount(length),
-    note: length < 0 ? words.crestsMeet : words.gapInHand,
+    value: written(({ fit }) => amount(fit[which])),
+    note: written(({ fit }) => (fit[which] < 0 ? words.crestsMeet : words.gapInHand)),
   });
-  const lean = (part: Part): SizeRow[] => {
-    const read = known.leans[part];
-    const isAsRead = conditions.lean[part] === known.asItIs.lean[part];
-    return seen.lean[part] === 0 && !read
-      ? []
-      : [
-          {
-            name: words.leanOf[part],
-            value: grooveLeanWords(seen.lean[part], isAsRead && read ? read.uncertainty : null),
-          },
-        ];
+  return {
+    ofFit: [
+      {
+        name: words.clearance,
+        value: written(({ clearance }) => amount(clearance)),
+        note: written(({ clearance }) => (clearance < 0 ? words.clearanceMissing : words.clearanceInHand)),
+      },
+      {
+        name: words.engagement,
+        value: written(({ fit }) => percentWords(fit.percentOf75)),
+        note: words.by75,
+      },
+      {
+        name: words.engagement,
+        value: written(({ fit }) => percentWords(fit.percentOf62)),
+        note: words.by62,
+      },
+      {
+        name: words.engaged,
+        value: written(({ fit }) => sizeWords(fit.engagedHeight, settings.value.unit)),
+        note: words.engagedInHand,
+      },
+      gap(words.tenonCrestGap, 'tenonCrestGap'),
+      gap(words.recessCrestGap, 'recessCrestGap'),
+    ],
+    eaten: {
+      name: words.leanEats,
+      value: written(({ eatenByLean }) => amount(eatenByLean)),
+      note: words.leanEatsInHand,
+    },
   };
-  return [
-    {
-      name: words.clearance,
-      value: amount(clearance),
-      note: clearance < 0 ? words.clearanceMissing : words.clearanceInHand,
-    },
-    { name: words.engagement, value: percentWords(fit.percentOf75), note: words.by75 },
-    {
-      name: words.engagement,
-      value: percentWords(fit.percentOf62),
-      note: `${words.by62}. ${words.engagedInHand(sizeWords(fit.engagedHeight, unit))}`,
-    },
-    gap(words.tenonCrestGap, fit.tenonCrestGap),
-    gap(words.recessCrestGap, fit.recessCrestGap),
-    ...lean('recess'),
-    ...lean('tenon'),
-    ...(eatenByLean > 0.001
-      ? [{ name: words.leanEats, value: amount(eatenByLean), note: words.leanEatsInHand }]
-      : []),
-    ...season(known, conditions),
-  ];
+};
+
+/** The lean of a groove, where it leans or was read. */
+const useLean = (part: Part, known: KnownPair, { seen, conditions }: JointAsked): SizeRow[] => {
+  const read = known.leans[part];
+  const value = usePicked(seen, ({ lean }) => {
+    const isAsRead = conditions.value.lean[part] === known.asItIs.lean[part];
+    return lean[part] === 0 && !read
+      ? null
+      : grooveLeanWords(lean[part], isAsRead && read ? read.uncertainty : null);
+  }).value;
+  return value === null ? [] : [{ name: words.leanOf[part], value }];
 };
 
 /** The worse of drying and wetting by a season's swing. */
-const season = (known: KnownPair, conditions: Conditions): SizeRow[] => {
-  const left = [1, -1].flatMap((sign) => {
-    const seen = jointUnder(known, { ...conditions, moisture: moisture(sign * known.swing) });
-    return seen.ok ? [seen.value.clearance] : [];
+const seasonOf = (known: KnownPair, { conditions }: JointAsked) => {
+  const clearance = computed(() => {
+    const left = [1, -1].flatMap((sign) => {
+      const seen = jointUnder(known, { ...conditions.value, moisture: moisture(sign * known.swing) });
+      return seen.ok ? [seen.value.clearance] : [];
+    });
+    return left.length < 2 ? null : Math.min(...left);
   });
-  if (left.length < 2) return [];
-  const least = Math.min(...left);
-  return [
-    {
-      name: words.season(known.swing),
-      value: amountWords(least, settings.value.unit),
-      note: least < 0 ? words.seasonBinds : words.seasonInHand,
-    },
-  ];
+  const row: SizeRow = {
+    name: words.season(known.swing),
+    value: computed(() => amount(clearance.value ?? 0)),
+    note: computed(() => ((clearance.value ?? 0) < 0 ? words.seasonBinds : words.seasonInHand)),
+  };
+  return { clearance, row };
 };

@@ -1,26 +1,27 @@
-import { useSignal } from '@preact/signals';
-import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { JointSeen } from '../../../app/joint-view.ts';
+import { computed, type ReadonlySignal, useSignal } from '@preact/signals';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
+import type { JointSeen, KnownPair } from '../../../app/joint-view.ts';
 import { settings } from '../../../app/session.ts';
 import { SIXTY_DEGREES } from '../../../domain/joint/profile.ts';
 import type { Part } from '../../../domain/setup/events.ts';
-import { JointSection, type SectionLabels } from '../../drawings/joint-section/joint-section.tsx';
+import { type JointSectionProps, LiveSection } from '../../drawings/joint-section/joint-section.tsx';
+import type { SectionLabels } from '../../drawings/joint-section/section-figure.ts';
 import type { ThreadedPiece } from '../../drawings/joint-section/thread-profile.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { hrefTo } from '../../shell/route.ts';
-import { type Going, sectionWords, jointWords as words } from '../../text/joint-words.ts';
+import { goingOf, sectionWords, jointWords as words } from '../../text/joint-words.ts';
 import { amountWords, sizeWords } from '../../text/plan-words.ts';
 import { type Magnified, magnifiedTo, sectionScale, TO_FIT } from './section-scale.ts';
 
 interface Props {
-  readonly seen: JointSeen;
+  readonly known: KnownPair;
+  readonly seen: ReadonlySignal<JointSeen>;
   readonly pitch: string;
-  readonly going: Going;
 }
 
 /** The section as wide as the screen and lettered, or as large as life or a number of times that, once the screen is measured. */
-export const JointScale = ({ seen, pitch, going }: Props) => {
-  const { unit, pxPerMm } = settings.value;
+export const JointScale = ({ known, seen, pitch }: Props) => {
+  const { pxPerMm } = settings.value;
   const figure = useRef<HTMLElement>(null);
   const width = useSignal(0);
   const times = useSignal<string>('fit');
@@ -36,24 +37,21 @@ export const JointScale = ({ seen, pitch, going }: Props) => {
     return () => watcher.disconnect();
   }, []);
 
-  const enlarged = pxPerMm === null ? [] : magnifiedTo(seen.pair.pitch, pxPerMm, width.value);
+  const enlarged = pxPerMm === null ? [] : magnifiedTo(known.pair.pitch, pxPerMm, width.value);
   const chosen = enlarged.find((each) => String(each.times) === times.value) ?? null;
+  const threads = (chosen ?? TO_FIT).threads;
+  const isLettered = chosen === null;
+  const of = useMemo(
+    () => computed(() => sectionOf(seen.value, known, pitch, threads, isLettered)),
+    [seen, known, pitch, threads, isLettered],
+  );
   return (
     <figure ref={figure} class="section">
       <div
         style={chosen ? { width: `${chosen.width}px` } : undefined}
         class={chosen ? `enlarged times-${chosen.times}` : undefined}
       >
-        <JointSection
-          threads={chosen?.threads ?? TO_FIT.threads}
-          pitch={seen.pair.pitch}
-          halfAngle={(seen.pair.includedAngle ?? SIXTY_DEGREES) / 2}
-          recess={pieceOf(seen, 'recess')}
-          tenon={pieceOf(seen, 'tenon')}
-          pose="home"
-          label={sectionWords(seen, pitch, going, unit)}
-          {...(chosen ? {} : { labels: labelsOf(seen, pitch, unit) })}
-        />
+        <LiveSection of={of} />
       </div>
       <figcaption class={pxPerMm === null ? 'soft uncalibrated' : 'soft'}>
         {pxPerMm === null ? (
@@ -61,7 +59,7 @@ export const JointScale = ({ seen, pitch, going }: Props) => {
             {words.notCalibrated} <a href={hrefTo('shop', 'reading')}>{words.calibrate}</a>
           </>
         ) : (
-          says(chosen, seen.pair.pitch, pxPerMm, width.value)
+          says(chosen, known.pair.pitch, pxPerMm, width.value)
         )}
       </figcaption>
       {enlarged.length > 0 && (
@@ -88,6 +86,26 @@ const says = (chosen: Magnified | null, pitch: number, pxPerMm: number, width: n
   chosen
     ? words.magnifiedExactly(chosen.times)
     : words.magnified(sectionScale(TO_FIT, pitch, width) / pxPerMm);
+
+const sectionOf = (
+  seen: JointSeen,
+  known: KnownPair,
+  pitch: string,
+  threads: number,
+  isLettered: boolean,
+): JointSectionProps => {
+  const { unit } = settings.value;
+  return {
+    threads,
+    pitch: seen.pair.pitch,
+    halfAngle: (seen.pair.includedAngle ?? SIXTY_DEGREES) / 2,
+    recess: pieceOf(seen, 'recess'),
+    tenon: pieceOf(seen, 'tenon'),
+    pose: 'home',
+    label: sectionWords(seen, pitch, goingOf(seen, known), unit),
+    ...(isLettered ? { labels: labelsOf(seen, pitch, unit) } : {}),
+  };
+};
 
 /** The helix widens a groove as a wider tip would. */
 const pieceOf = ({ pair, lean, strain }: JointSeen, part: Part): ThreadedPiece => {

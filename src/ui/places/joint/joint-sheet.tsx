@@ -1,12 +1,12 @@
-import { useSignal } from '@preact/signals';
-import { type Conditions, jointUnder, type KnownPair } from '../../../app/joint-view.ts';
-import { settings } from '../../../app/session.ts';
-import { basisWords, goingOf, goingWords, jointWords as words } from '../../text/joint-words.ts';
-import { amountWords } from '../../text/plan-words.ts';
-import { BigAnswer } from '../bench/plan-big-answer.tsx';
+import { type Signal, useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { jointAsked } from '../../../app/joint-asked.ts';
+import { type Conditions, type JointSeen, jointUnder, type KnownPair } from '../../../app/joint-view.ts';
+import { basisWords, jointWords as words } from '../../text/joint-words.ts';
 import { NoPlan } from '../bench/plan-no-plan.tsx';
 import { JointNumbers } from './joint-numbers.tsx';
 import { JointScale } from './joint-scale.tsx';
+import { PlayNow } from './play-now.tsx';
 import { WhatIf } from './what-if.tsx';
 
 interface Props {
@@ -16,56 +16,44 @@ interface Props {
 
 /** The joint as it is, and under whatever the sliders say. Nothing here is kept. */
 export const JointSheet = ({ known, pitch }: Props) => {
-  const { unit } = settings.value;
   const changed = useSignal<Partial<Conditions>>({});
-  const conditions = { ...known.asItIs, ...changed.value };
-  const isWhatIf = Object.keys(changed.value).length > 0;
-  const asItIs = jointUnder(known, known.asItIs);
-  const seen = isWhatIf ? jointUnder(known, conditions) : asItIs;
-  if (!asItIs.ok) return <NoPlan refusal={asItIs.error} />;
-  const whatIf = (
-    <WhatIf
-      known={known}
-      conditions={conditions}
-      clearance={seen.ok ? seen.value.clearance : null}
-      isChanged={isWhatIf}
-      onChange={(change) => {
-        changed.value = { ...changed.value, ...change };
-      }}
-      onReset={() => {
-        changed.value = {};
-      }}
-    />
+  const asItIs = useMemo(() => jointUnder(known, known.asItIs), [known]);
+  return asItIs.ok ? (
+    <Asked known={known} pitch={pitch} asItIs={asItIs.value} changed={changed} />
+  ) : (
+    <NoPlan refusal={asItIs.error} />
   );
-  if (!seen.ok)
+};
+
+interface AskedProps extends Props {
+  readonly asItIs: JointSeen;
+  readonly changed: Signal<Partial<Conditions>>;
+}
+
+/** Drawn anew as a whole only when what if begins or ends: a move of a slider is for the parts that show it. */
+const Asked = ({ known, pitch, asItIs, changed }: AskedProps) => {
+  const asked = useMemo(() => jointAsked(known, asItIs, changed), [known, asItIs, changed]);
+  const { refusal, isWhatIf, seen } = asked;
+  const whatIf = <WhatIf known={known} asked={asked} changed={changed} />;
+  if (refusal.value)
     return (
       <>
-        <NoPlan refusal={seen.error} />
+        <NoPlan refusal={refusal.value} />
         {whatIf}
       </>
     );
-  const going = goingOf(seen.value, known);
-  const play = (length: number): string => (length > 0 ? amountWords(length, unit) : words.none);
   return (
     <>
       <p class="soft">{basisWords(known)}</p>
       <div class="live">
-        <div class={isWhatIf ? 'answer what-if-now' : 'answer'}>
-          <div class="play">
-            <BigAnswer
-              before={isWhatIf ? words.whatIfPlay(play(asItIs.value.endPlay)) : words.endPlay}
-              text={play(seen.value.endPlay)}
-            />
-            <p class={`going ${going}`} role="status">
-              {goingWords[going]}
-            </p>
-          </div>
-          <JointScale seen={seen.value} pitch={pitch} going={going} />
+        <div class={isWhatIf.value ? 'answer what-if-now' : 'answer'}>
+          <PlayNow known={known} asItIs={asItIs} asked={asked} />
+          <JointScale known={known} seen={seen} pitch={pitch} />
         </div>
         <p class="soft">{words.playInHand}</p>
         {whatIf}
       </div>
-      <JointNumbers known={known} seen={seen.value} conditions={conditions} />
+      <JointNumbers known={known} asItIs={asItIs} changed={changed} />
     </>
   );
 };

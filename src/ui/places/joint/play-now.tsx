@@ -1,0 +1,33 @@
+import type { JointAsked } from '../../../app/joint-asked.ts';
+import type { JointSeen, KnownPair } from '../../../app/joint-view.ts';
+import { settings } from '../../../app/session.ts';
+import { usePicked } from '../../parts/use-picked.ts';
+import { goingOf, goingWords, jointWords as words } from '../../text/joint-words.ts';
+import { amountWords } from '../../text/plan-words.ts';
+import { BigAnswer } from '../bench/plan-big-answer.tsx';
+
+interface Props {
+  readonly known: KnownPair;
+  readonly asItIs: JointSeen;
+  readonly asked: JointAsked;
+}
+
+/** The end play as the one number, and how the pair goes together. */
+export const PlayNow = ({ known, asItIs, asked }: Props) => {
+  const play = usePicked(asked.seen, playWords).value;
+  const going = usePicked(asked.seen, (seen) => goingOf(seen, known)).value;
+  return (
+    <div class="play">
+      <BigAnswer
+        before={asked.isWhatIf.value ? words.whatIfPlay(playWords(asItIs)) : words.endPlay}
+        text={play}
+      />
+      <p class={`going ${going}`} role="status">
+        {goingWords[going]}
+      </p>
+    </div>
+  );
+};
+
+const playWords = ({ endPlay }: JointSeen): string =>
+  endPlay > 0 ? amountWords(endPlay, settings.value.unit) : words.none;
