@@ -119,7 +119,7 @@ export const resultWords = {
   fit: ({ fit }: Look): string | null => {
     if (!fit) return null;
     if (fit.state !== 'compared') return 'Second, the fit: no difference to be seen.';
-    return `Second, the fit, which decides nothing here: ${differenceWords(fit, scaleOf(FIT, 'mm'))}`;
+    return `Second, the fit, which decides nothing here. ${differenceWords(fit, scaleOf(FIT, 'mm'))}`;
   },
   missing: ({ measured }: Look): string | null => {
     const missing = [measured.with, measured.without].map((arm) => arm.boxes - arm.measured);
