@@ -136,6 +136,98 @@ describe('the findings on a phone', () => {
   );
 });
 
+/** The app opened anew, at the findings. */
+const reopen = async (page: Page): Promise<void> => {
+  await page.goto('about:blank');
+  await page.goto(`${server.url}#/findings`);
+  await lead(page).waitFor();
+  await page.locator('main[aria-busy="false"]').waitFor();
+};
+const tried = async (page: Page): Promise<number> =>
+  Number(/(\d+) boxes tried/.exec((await page.locator('.lead').textContent()) ?? '')?.[1]);
+/** What the page keeps of the log for the findings, by kinds. */
+const keptOf = (page: Page): Promise<{ kept: string[]; touched: string[] }> =>
+  page.evaluate(async () => {
+    const done = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const db = await done(indexedDB.open('lidwright'));
+    const whats = async (store: string) =>
+      (await done<{ what: string }[]>(db.transaction(store).objectStore(store).getAll())).map(
+        ({ what }) => what,
+      );
+    const there = { kept: await whats('kept'), touched: await whats('touched') };
+    db.close();
+    return there;
+  });
+
+/** Numbers of the boxes that have a trial fit. */
+const boxesTried = (page: Page): Promise<number[]> =>
+  page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const open = indexedDB.open('lidwright');
+        open.onerror = () => reject(open.error);
+        open.onsuccess = () => {
+          const all = open.result.transaction('records').objectStore('records').getAll();
+          all.onsuccess = () => {
+            open.result.close();
+            const tried = all.result.filter(({ kind, body }) => kind === 'box' && body.trials.length > 0);
+            resolve(tried.map(({ body }) => body.number));
+          };
+        };
+      }),
+  );
+
+describe('what is kept for the findings', () => {
+  test(
+    'opens them at once, follows a trial fit and a merged backup, and goes with its log',
+    async () => {
+      const { context, page } = await phoneWith(20);
+      const errors = watchForErrors(context);
+      await reopen(page);
+      await expect.poll(() => keptOf(page)).toEqual({ kept: ['findings', 'runs'], touched: [] });
+      const before = await tried(page);
+      expect(before).toBeGreaterThan(15);
+
+      await page.goto(`${server.url}#/bench`);
+      await page.getByRole('button', { name: 'Like the last one' }).click();
+      await page.waitForURL(/set-up-recess/);
+      await page.goto(`${server.url}#/bench/trial`);
+      await page.getByRole('button', { name: /^Right: goes on easily/ }).click();
+      await expect.poll(() => boxesTried(page)).toContain(21);
+      expect((await keptOf(page)).touched).toEqual(['records']);
+      await reopen(page);
+      await expect.poll(() => tried(page)).toBe(before + 1);
+
+      await page.goto(`${server.url}#/shop/backups`);
+      await takeIn(page, 24);
+      expect((await keptOf(page)).touched).toContain('run');
+      await reopen(page);
+      await expect.poll(() => tried(page)).toBeGreaterThan(before + 1);
+      await expect.poll(async () => (await keptOf(page)).touched).toEqual([]);
+      const merged = await tried(page);
+
+      await page.goto(`${server.url}#/shop/backups`);
+      await page.getByRole('button', { name: 'Open the demo' }).click();
+      await page.getByRole('button', { name: 'Leave it' }).waitFor();
+      await reopen(page);
+      await expect
+        .poll(async () => (await keptOf(page)).kept)
+        .toEqual(['findings', 'runs', 'findings', 'runs']);
+      await page.getByRole('button', { name: 'Leave it' }).click();
+      await expect.poll(async () => (await keptOf(page)).kept).toEqual(['findings', 'runs']);
+      await reopen(page);
+      expect(await tried(page)).toBe(merged);
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+    3 * MINUTES,
+  );
+});
+
 /** Copies of the boxes there are, under new names and numbers, until there are so many. Runs in the page. */
 const multiply = (page: Page, copies: number, boxes: number): Promise<void> =>
   page.evaluate(
