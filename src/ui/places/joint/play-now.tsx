@@ -4,7 +4,7 @@ import { settings } from '../../../app/session.ts';
 import { usePicked } from '../../parts/use-picked.ts';
 import { goingOf, goingWords, jointWords as words } from '../../text/joint-words.ts';
 import { amountWords } from '../../text/plan-words.ts';
-import { BigAnswer } from '../bench/plan-big-answer.tsx';
+import { BigFigure, figureOf } from '../bench/plan-big-answer.tsx';
 
 interface Props {
   readonly known: KnownPair;
@@ -14,14 +14,17 @@ interface Props {
 
 /** The end play as the one number, and how the pair goes together. */
 export const PlayNow = ({ known, asItIs, asked }: Props) => {
-  const play = usePicked(asked.seen, playWords).value;
+  const play = usePicked(asked.seen, playWords);
+  const number = usePicked(play, (text) => figureOf(text).number);
+  const unit = usePicked(play, (text) => figureOf(text).unit);
   const going = usePicked(asked.seen, (seen) => goingOf(seen, known)).value;
   return (
     <div class="play">
-      <BigAnswer
-        before={asked.isWhatIf.value ? words.whatIfPlay(playWords(asItIs)) : words.endPlay}
-        text={play}
-      />
+      <div class="big-answer">
+        <p>{asked.isWhatIf.value ? words.whatIfPlay(playWords(asItIs)) : words.endPlay}</p>
+        {/* Across the screen as it is; of a set size while it changes. */}
+        <BigFigure number={number} unit={unit} signs={playWords(asItIs).length} />
+      </div>
       <p class={`going ${going}`} role="status">
         {goingWords[going]}
       </p>
