@@ -405,6 +405,9 @@ describe('a broken file is refused, and says where it broke', () => {
       ['records.0.rev', (l) => Object.assign(l.records[0], { rev: -1 })],
       ['records.0.body.plan.opening.mm', (l) => Object.assign(l.records[0].body.plan.opening, { mm: 1e6 })],
       ['records.3', (l) => l.records.push(l.records[0])],
+      ['events.0.procedure', (l) => Object.assign(l.events[0], { procedure: 1 })],
+      ['events.0.procedure', (l) => Object.assign(l, { procedures: {} })],
+      ['events.0.procedure', (l) => Object.assign(l, { version: 1 })],
       ['events.1.verdict', (l) => Object.assign(l.events[1], { verdict: 'perhaps' })],
       ['events.2', (l) => l.events.push(l.events[1])],
       ['superseded.0.supersededAt', (l) => Object.assign(l.superseded[0], { supersededAt: 'once' })],
@@ -421,16 +424,29 @@ describe('a broken file is refused, and says where it broke', () => {
       });
   });
 
+  test('each procedure stands once; a file of version 1, with a copy in every start, is read alike', async () => {
+    const now = JSON.parse(strFromU8(entries['log.json'] as Uint8Array));
+    expect(now).toMatchObject({ version: 2, procedures: [{ steps: expect.any(Array) }] });
+    expect(now.events[0]).toMatchObject({ kind: 'started', procedure: 0 });
+    const old = log((l) => {
+      const { procedures, events } = l as unknown as typeof now;
+      events[0].procedure = procedures[0];
+      Object.assign(l, { version: 1, procedures: undefined });
+    });
+    const read = await sound(await again({ 'log.json': old }));
+    expect({ ...read.log, version: 2 }).toEqual((await sound(await again({}))).log);
+  });
+
   test('a log that is not a log, and one of a newer version', async () => {
     expect(await readBackup(await again({ 'log.json': Buffer.from('{') }))).toEqual({
       ok: false,
       error: { why: 'not-a-backup' },
     });
     expect(
-      await readBackup(await again({ 'log.json': log((l) => Object.assign(l, { version: 2 })) })),
+      await readBackup(await again({ 'log.json': log((l) => Object.assign(l, { version: 3 })) })),
     ).toEqual({
       ok: false,
-      error: { why: 'newer-format', version: 2 },
+      error: { why: 'newer-format', version: 3 },
     });
   });
 

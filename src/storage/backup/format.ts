@@ -13,7 +13,8 @@ export const ENTRIES = {
 } as const;
 
 export const FORMAT = 'lidwright-backup';
-export const FORMAT_VERSION = 1;
+/** 2: procedures stand once in a list of their own. Version 1 had a copy in each start of a set-up; it is still read. */
+export const FORMAT_VERSION = 2;
 
 /** A photo as log.json names it; its bytes are the entry named by its hash. */
 export interface PhotoEntry {
@@ -24,7 +25,7 @@ export interface PhotoEntry {
   readonly height: number;
 }
 
-/** log.json: everything but the pictures. The id of the installation that made it is not in it. */
+/** log.json with every procedure back in its place: everything but the pictures. The id of the installation that made it is not in it. */
 export interface BackupLog {
   readonly format: typeof FORMAT;
   readonly version: number;

@@ -5,7 +5,8 @@ import { DEVICE_KEYS } from '../names.ts';
 import { getPhoto, getThumbnail } from '../photos.ts';
 import { read } from '../write.ts';
 import { boxesCsv } from './boxes-csv.ts';
-import { type BackupLog, ENTRIES, FORMAT, FORMAT_VERSION, type PhotoEntry } from './format.ts';
+import { ENTRIES, FORMAT, FORMAT_VERSION, type PhotoEntry } from './format.ts';
+import { proceduresApart } from './procedures-once.ts';
 import { sha256 } from './sha256.ts';
 
 /** Fold what was written into a Blob at this size: the browser may keep a Blob on disk. */
@@ -81,7 +82,12 @@ export const makeBackup = async (madeAt: number, leaveOut: readonly string[]): P
   }
 
   const { photoKeys: _, ...parts } = there;
-  const log: BackupLog = { format: FORMAT, version: FORMAT_VERSION, madeAt, ...parts, photos };
+  const log = {
+    ...{ format: FORMAT, version: FORMAT_VERSION, madeAt },
+    ...parts,
+    ...proceduresApart(parts.events),
+    photos,
+  };
   await zip.add(ENTRIES.log, strToU8(JSON.stringify(log)));
   await zip.add(ENTRIES.boxes, strToU8(boxesCsv(boxesOf(there.records))));
   return zip.finish();

@@ -11,6 +11,7 @@ import {
   FORMAT_VERSION,
   type PhotoEntry,
 } from './format.ts';
+import { proceduresBack } from './procedures-once.ts';
 import { sha256 } from './sha256.ts';
 import { openZip, type ZipEntries } from './zip-entries.ts';
 
@@ -101,7 +102,8 @@ const checkLog = (input: unknown): Result<BackupLog, BackupRefusal> => {
     r.writer,
   ]);
   if (!superseded.ok) return superseded;
-  const events = checkEach('events', input.events, checkEvent, (e: SetUpEvent | ForeignEvent) => [
+  const whole = input.version < 2 ? input.events : proceduresBack(input.events, input.procedures);
+  const events = checkEach('events', whole, checkEvent, (e: SetUpEvent | ForeignEvent) => [
     e.logId,
     e.runId,
     e.n,

@@ -30,7 +30,8 @@ export const linkSentence = ({ table: { a, b, c, d } }: Pick<StepLink, 'table'>)
 const inWords = (items: readonly string[]): string =>
   items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 
-export const boxes = (count: number): string => (count === 1 ? '1 box' : `${count} boxes`);
+export const boxes = (count: number): string =>
+  count === 1 ? '1 box' : `${count.toLocaleString('en')} boxes`;
 
 /** Which kinds of box the gate still wants. */
 const gateSentence = ({ a, b, c, d }: TwoByTwo): string => {
@@ -89,7 +90,7 @@ export const linkWords = {
       ? 'No box says anything of it yet.'
       : missed === 0
         ? `Never missed in ${boxes(of)}.`
-        : `Missed in ${missed} of ${boxes(of)}.`,
+        : `Missed in ${missed.toLocaleString('en')} of ${boxes(of)}.`,
   explains: (list: readonly Symptom[]) =>
     list.length === 0
       ? 'No fault of a first fit is known to come from it.'

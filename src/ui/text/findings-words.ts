@@ -1,6 +1,7 @@
 import type { LeftOut } from '../../domain/findings/rows-from-log.ts';
 
-const boxes = (count: number): string => (count === 1 ? '1 box' : `${count} boxes`);
+const number = (count: number): string => count.toLocaleString('en');
+const boxes = (count: number): string => (count === 1 ? '1 box' : `${number(count)} boxes`);
 
 const leftOutWhy: Readonly<Record<LeftOut, string>> = {
   'nothing-cut-yet': 'nothing cut yet',
@@ -32,13 +33,13 @@ export const findingsWords = {
     `Don’t miss this one: “${sentence}” (${word.toLowerCase()} with lids that did not fit).`,
   together: 'They go together; the log cannot say why.',
   rightFirst: (right: number, eased: number, of: number) =>
-    `${boxes(of)} tried: ${right} right at the first trial, ${eased} eased once to right.`,
+    `${boxes(of)} tried: ${number(right)} right at the first trial${eased > 0 ? `, ${number(eased)} eased once to right` : ''}.`,
   leftOut: (leftOut: Readonly<Record<string, number>>) => {
     const reasons = Object.entries(leftOut).filter(([, count]) => count > 0);
     const why = (key: string) => leftOutWhy[key as LeftOut] ?? key;
     return reasons.length === 0
       ? ''
-      : `Left out: ${reasons.map(([key, count]) => `${count} ${why(key)}`).join(', ')}.`;
+      : `Left out: ${reasons.map(([key, count]) => `${number(count)} ${why(key)}`).join(', ')}.`;
   },
   untried: 'never tried',
   steps: 'Steps missed, and first fits',
@@ -47,8 +48,8 @@ export const findingsWords = {
   luck: 'With ten steps, about one log in five shows a “possible” by luck.',
   wordsAt: (at: number, next: number) =>
     at === 0
-      ? `Words are given from ${next} boxes on; the numbers are always there.`
-      : `Words as at ${at} boxes; they are weighed again at ${next}, so that looking often does not find luck.`,
+      ? `Words are given from ${boxes(next)} on; the numbers are always there.`
+      : `Words as at ${boxes(at)}; they are weighed again at ${number(next)}, so that looking often does not find luck.`,
   numbers: 'Numbers',
   lastBoxes: (wood: string, pitch: string) => `Your last boxes in ${wood} at ${pitch}`,
   lastNone: 'None tried yet in this wood and pitch.',
