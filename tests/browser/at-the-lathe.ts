@@ -25,12 +25,12 @@ export const startSetUp = async (page: Page, url: string): Promise<void> => {
   await page.getByRole('button', { name: 'Pass', exact: true }).waitFor();
 };
 
-const stepOnScreen = (page: Page): Promise<string | null> =>
+export const stepNow = (page: Page): Promise<string | null> =>
   page.locator('main[data-step]').getAttribute('data-step');
 
 /** Passes the step in hand; resolves once the next one stands there, which is once the tick is on disk. */
 export const passStep = async (page: Page): Promise<string> => {
-  const step = await stepOnScreen(page);
+  const step = await stepNow(page);
   if (step === null) throw new Error('no step is in hand');
   await press(page, 'Pass');
   await page.locator(`main:not([data-step="${step}"])`).waitFor();

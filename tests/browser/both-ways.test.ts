@@ -2,11 +2,12 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { BothWaysPlan, Stored } from '../../src/domain/log/records.ts';
 import { inventedTrial } from '../domain/findings/invented-trial.ts';
-import { openPhone } from '../tools/browser.mjs';
-import { planBox } from './at-the-lathe.ts';
+import { openPhone, PHONE } from '../tools/browser.mjs';
+import { passStep, planBox, stepNow } from './at-the-lathe.ts';
 import { backupOf, backupOfBoxes, stored } from './findings-backup.ts';
 import { hasStarted, watchForErrors } from './page-state.ts';
 import { serveBuilt } from './set-up-in-store.ts';
+import { faultsOnScreen } from './set-up-measure.ts';
 
 const BOXES = 20;
 
@@ -84,6 +85,19 @@ test('a trial by a reading: planned, told at the Bench, under way, and finished'
   expect(begun.body.lots).toEqual(drawn.body.lots);
   const [mine] = begun.body.boxes;
   expect(begun.body.boxes).toHaveLength(1);
+
+  // At the step itself the lot is told again, and before it, where one tap would pass what is to be skipped.
+  for (let step = await stepNow(page); step !== 'square-banjo'; step = await stepNow(page)) {
+    const ahead = page.getByText('Trial: one step ahead is to be skipped.');
+    if (step === 'board' && asks === 'leave') await ahead.waitFor();
+    await passStep(page);
+  }
+  await page.getByText(asks === 'do' ? 'Trial: do it.' : 'Trial: skip it.').waitFor();
+  for (const { width, height } of [PHONE.viewport, { width: 320, height: 640 }]) {
+    await page.setViewportSize({ width, height });
+    expect(await faultsOnScreen(page)).toEqual([]);
+  }
+  await page.setViewportSize(PHONE.viewport);
 
   // The other boxes are made elsewhere, under the lots drawn here; the first one is given up.
   const { boxes } = inventedTrial({ lots: drawn.body.lots, effect: 4, missingOneIn: 1e9 });

@@ -99,6 +99,13 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
               <StepDrawing of={step.drawing} />
             </button>
             <div class="words">
+              {!isHold && (
+                <Later
+                  key={stepKey}
+                  load={() => import('./lot-note.tsx')}
+                  props={{ run, stepKey, stretch }}
+                />
+              )}
               <h1 aria-live="polite">
                 <button type="button" class="sentence" onClick={show('why')}>
                   {step.sentence}

@@ -3,3 +3,9 @@ export const lotWords = (sentence: string, lot: 'with' | 'without'): string =>
   lot === 'with'
     ? `Trial: do “${sentence}” on this box.`
     : `Trial: leave “${sentence}” out on this box (tap Skip).`;
+
+/** The same at the step itself. */
+export const lotAtStep = { with: 'Trial: do it.', without: 'Trial: skip it.' } as const;
+
+/** Before it, while several steps can be passed at one tap. */
+export const lotAhead = 'Trial: one step ahead is to be skipped.';
