@@ -3,7 +3,7 @@ import { signal } from '@preact/signals';
 import { cleanup, render } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { jointUnder, type KnownPair, knownPair } from '../../src/app/joint-view.ts';
-import { type Given, planOf, type Reckoned } from '../../src/app/plan-of.ts';
+import { planOf, type Reckoned } from '../../src/app/plan-of.ts';
 import { UNKNOWN_RIG } from '../../src/app/rigs.ts';
 import { adviceOn, knownJoint } from '../../src/app/trial-advice.ts';
 import type { Box, Rig, Trial } from '../../src/domain/log/records.ts';
@@ -11,7 +11,7 @@ import { MM_PER_INCH, rad } from '../../src/domain/units/brands.ts';
 import { JointScale } from '../../src/ui/places/joint/joint-scale.tsx';
 import { remedyWords } from '../../src/ui/text/advice-words.ts';
 import { gotten } from '../domain/joint/results.ts';
-import { length, PLAN } from './plan-shop.ts';
+import { givenOf, length, PLAN, plannedBox } from './plan-shop.ts';
 
 afterEach(cleanup);
 
@@ -28,31 +28,13 @@ const RIG: Rig = {
   marksPerTurn: 50,
 };
 const BORE = 1.575 * MM_PER_INCH;
-const box = (change: Partial<Box> = {}): Box => ({
-  number: 1,
-  name: '',
-  startedOn: '2026-05-01',
-  rigId: 'rig-1',
-  procedureId: 'default',
-  plan: { ...PLAN, opening: inch(1.575) },
-  bore: [{ id: 'b', where: 'mouth', along: inch(1.575), across: null, overCrests: false }],
-  tenon: [],
-  instrumentId: null,
-  setUps: [],
-  cuts: [],
-  trials: [],
-  seats: [],
-  closing: null,
-  later: [],
-  photos: [],
-  ...change,
-});
-const given = (rig: Rig): Given => ({
-  rig,
-  caliper: { name: 'Caliper', insideMinusOutside: null },
-  ownWoods: new Map(),
-});
-const reckoned = (of: Box = box(), rig: Rig = RIG): Reckoned => gotten(planOf(of, given(rig)));
+const box = (change: Partial<Box> = {}): Box =>
+  plannedBox({
+    plan: { ...PLAN, opening: inch(1.575) },
+    bore: [{ id: 'b', where: 'mouth', along: inch(1.575), across: null, overCrests: false }],
+    ...change,
+  });
+const reckoned = (of: Box = box(), rig: Rig = RIG): Reckoned => gotten(planOf(of, givenOf(rig)));
 
 describe('a recess of 1.575 in at 10 to the inch, measured', () => {
   // Engagement 75 % of 0.75 H = 0.75 x 0.75 x P/(2 tan 30): tenon = recess + 2 he, k = (P - (2 he + c) tan 30)/2, d = (P - f - k)/(2 tan 30).

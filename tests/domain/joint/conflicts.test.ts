@@ -9,8 +9,9 @@ import { planSeat } from '../../../src/domain/joint/seat.ts';
 import { tenonFromCrest, tenonFromDepth, tenonFromEngagement } from '../../../src/domain/joint/sizes.ts';
 import { learnTipFlat } from '../../../src/domain/joint/tip-flat.ts';
 import type { Refusal } from '../../../src/domain/result.ts';
-import { mm, moisture, rad, turns } from '../../../src/domain/units/brands.ts';
+import { mm, rad, turns } from '../../../src/domain/units/brands.ts';
 import { gotten, refusalOf } from './results.ts';
+import { tenToTheInch } from './ten-to-the-inch.ts';
 
 const t = Math.tan(Math.PI / 6);
 const P = 2.54;
@@ -205,24 +206,10 @@ describe('the same of tries, cutters, passes and seats', () => {
 });
 
 describe('the same of a whole plan', () => {
-  const wood = { strain: { radial: 0.00126, tangential: 0.00248 }, grain: 'end' } as const;
   const input: PlanInput = {
-    recess: mm(40),
-    pitch: mm(P),
-    woodOfRecess: wood,
-    woodOfTenon: wood,
-    moistureSwing: moisture(3),
-    cutter: { radius: mm(12), tipFlat: mm(0.2), aheadOfTooth: mm(1.9), neckRadius: null },
+    ...tenToTheInch,
+    cutter: { ...tenToTheInch.cutter, radius: mm(12) },
     aim: { by: 'fit', clearance: mm(0.3) },
-    recessIn: 'lid',
-    threads: 3,
-    kerf: mm(1.6),
-    film: mm(0),
-    outside: null,
-    turnedDepth: null,
-    passes: 'two-thirds',
-    dial: null,
-    slide: null,
   };
 
   test('a cutter that cannot enter: half a millimetre of room is the least', () => {

@@ -4,29 +4,13 @@ import { leanLimits } from '../../../src/domain/alignment/tolerance.ts';
 import { planClearance, shiftsOf } from '../../../src/domain/joint/plan-clearance.ts';
 import type { PlanInput } from '../../../src/domain/joint/plan-input.ts';
 import { tenonFromDepth } from '../../../src/domain/joint/sizes.ts';
-import { mm, moisture, rad } from '../../../src/domain/units/brands.ts';
+import { mm, rad } from '../../../src/domain/units/brands.ts';
 import { gotten, refusalOf } from './results.ts';
+import { tenToTheInch } from './ten-to-the-inch.ts';
 
 const P = 2.54;
 const wood = (tangential: number) => ({ strain: { radial: 0, tangential }, grain: 'end' }) as const;
-const input: PlanInput = {
-  recess: mm(40),
-  pitch: mm(P),
-  woodOfRecess: wood(0.002),
-  woodOfTenon: wood(0.002),
-  moistureSwing: moisture(3),
-  cutter: { radius: mm(15), tipFlat: mm(0.2), aheadOfTooth: mm(1.9), neckRadius: null },
-  aim: { by: 'fit', clearance: null },
-  recessIn: 'lid',
-  threads: 3,
-  kerf: mm(1.6),
-  film: mm(0),
-  outside: null,
-  turnedDepth: null,
-  passes: 'two-thirds',
-  dial: null,
-  slide: null,
-};
+const input: PlanInput = { ...tenToTheInch, woodOfRecess: wood(0.002), woodOfTenon: wood(0.002) };
 const none = { recess: mm(0), tenon: mm(0) };
 const sizes = gotten(
   tenonFromDepth({ pitch: mm(P), tipFlat: mm(0.2) }, { recess: mm(40), clearance: mm(0.3) }, mm(1.6)),

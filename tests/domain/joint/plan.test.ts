@@ -8,33 +8,19 @@ import { inches, mm, mmFromInches, moisture, pitchFromTpi } from '../../../src/d
 import { draws } from './draws.ts';
 import { numbersOf } from './numbers.ts';
 import { gotten, refusalOf } from './results.ts';
+import { cherry, tenToTheInch } from './ten-to-the-inch.ts';
 
-/** Black cherry, Wood Handbook FPL-GTR-190 (2010), Table 13-5. */
-const cherry = { strain: { radial: 0.00126, tangential: 0.00248 }, grain: 'end' } as const;
-
-const tenToTheInch: PlanInput = {
-  recess: mm(40),
-  pitch: pitchFromTpi(10),
-  woodOfRecess: cherry,
-  woodOfTenon: cherry,
-  moistureSwing: moisture(3),
-  cutter: { radius: mm(15), tipFlat: mm(0.2), aheadOfTooth: mm(1.9), neckRadius: null },
-  aim: { by: 'fit', clearance: null },
-  recessIn: 'lid',
-  threads: 3,
-  kerf: mm(1.6),
-  film: mm(0),
+const toldAll: PlanInput = {
+  ...tenToTheInch,
   outside: mm(56),
-  turnedDepth: null,
-  passes: 'two-thirds',
   dial: { travelPerTurn: mm(1.27), marksPerTurn: 50 },
   slide: { travel: mm(100), recessDial: 'other' },
 };
 const sixteenToTheInch: PlanInput = {
-  ...tenToTheInch,
+  ...toldAll,
   recess: mm(30),
   pitch: pitchFromTpi(16),
-  cutter: { ...tenToTheInch.cutter, radius: mm(10) },
+  cutter: { ...toldAll.cutter, radius: mm(10) },
   outside: mm(44),
 };
 const codes = (input: PlanInput): readonly PlanWarning['code'][] =>
@@ -42,7 +28,7 @@ const codes = (input: PlanInput): readonly PlanWarning['code'][] =>
 
 describe('a plan agrees with common practice (no source)', () => {
   test('tenon = recess + about 0.097 in, depth about 0.063 in at 10 to the inch', () => {
-    const { sizes, clearance } = gotten(planJoint(tenToTheInch));
+    const { sizes, clearance } = gotten(planJoint(toldAll));
     expect(Math.abs(sizes.allowance - mmFromInches(inches(0.097)))).toBeLessThan(0.03);
     expect(Math.abs(sizes.depth - mmFromInches(inches(0.063)))).toBeLessThan(0.05);
     expect(clearance).toMatchObject({ from: 'usual' });
@@ -58,27 +44,27 @@ describe('a plan agrees with common practice (no source)', () => {
   });
 
   test('three threads at 10 to the inch are just under a third of an inch, about 8 mm', () => {
-    const { lengths } = gotten(planJoint(tenToTheInch));
+    const { lengths } = gotten(planJoint(toldAll));
     expect(lengths.thread).toBeLessThan(mmFromInches(inches(1 / 3)));
     expect(lengths.thread).toBeGreaterThan(7.5);
     expect(lengths.thread).toBeLessThan(8.5);
   });
 
   test('the relief is about one and a half widths of a 1/16 in parting tool, one pitch', () => {
-    const { lengths } = gotten(planJoint(tenToTheInch));
+    const { lengths } = gotten(planJoint(toldAll));
     const cuts = mmFromInches(inches(1.5 / 16));
     expect(Math.abs(lengths.reliefWidth - cuts)).toBeLessThan(0.2);
-    expect(Math.abs(lengths.reliefWidth - tenToTheInch.pitch)).toBeLessThan(0.2);
+    expect(Math.abs(lengths.reliefWidth - toldAll.pitch)).toBeLessThan(0.2);
   });
 
   test('the least wall is 3 mm at 10 and 2.5 mm at 16 to the inch', () => {
-    expect(gotten(planJoint(tenToTheInch)).wall.least).toBeCloseTo(3, 9);
+    expect(gotten(planJoint(toldAll)).wall.least).toBeCloseTo(3, 9);
     expect(gotten(planJoint(sixteenToTheInch)).wall.least).toBeCloseTo(2.5, 9);
   });
 });
 
 describe('its sizes hang together', () => {
-  const planned = () => gotten(planJoint(tenToTheInch));
+  const planned = () => gotten(planJoint(toldAll));
 
   test('the expected fit is the planned clearance and the helix widening on top', () => {
     const plan = planned();
@@ -97,7 +83,7 @@ describe('its sizes hang together', () => {
     expect(lengths.blank.tenonIn).toBe('base');
     expect(lengths.blank.tenon).toBeCloseTo(lengths.tenonLength, 9);
     expect(lengths.blank.kerfs).toBeCloseTo(3.2, 9);
-    expect(gotten(planJoint({ ...tenToTheInch, recessIn: 'base' })).lengths.blank.tenonIn).toBe('lid');
+    expect(gotten(planJoint({ ...toldAll, recessIn: 'base' })).lengths.blank.tenonIn).toBe('lid');
     expect(lengths.tenonTurns).toBeCloseTo(3.25, 9);
     expect(lengths.recessTurns).toBeCloseTo(lengths.recessThread / 2.54 + 0.25, 9);
     expect(lengths.recessThread).toBeCloseTo(3 * 2.54 + lengths.reliefWidth, 9);
@@ -121,7 +107,7 @@ describe('its sizes hang together', () => {
     expect(plan.places.tenon).toBeCloseTo(15 + plan.sizes.tenon / 2, 9);
     expect(plan.places.recess).toBeCloseTo(5, 9);
     expect(plan.places.travel).toBeCloseTo(plan.places.tenon - plan.places.recess, 9);
-    const across = planJoint({ ...tenToTheInch, slide: { travel: mm(100), recessDial: 'same' } });
+    const across = planJoint({ ...toldAll, slide: { travel: mm(100), recessDial: 'same' } });
     expect(gotten(across).places.travel).toBeCloseTo(plan.places.tenon + 5 + plan.sizes.depth, 9);
   });
 
@@ -135,25 +121,25 @@ describe('its sizes hang together', () => {
 
   test('in the manner that the turner likes, and without a dial when none is known', () => {
     const depthsBy = (passes: PlanInput['passes']) => {
-      const plan = gotten(planJoint({ ...tenToTheInch, passes, dial: null }));
+      const plan = gotten(planJoint({ ...toldAll, passes, dial: null }));
       expect(plan.passes.map(({ dial }) => dial)).toEqual(plan.passes.map(() => null));
       return plan.passes.map(({ depth }) => depth / plan.sizes.depth);
     };
     expect(depthsBy('crumbly')).toEqual([0.6, 0.9, 1].map((share) => expect.closeTo(share, 12)));
     // With a tip flat of 0.2 mm, half the chip is cut at 0.68 of a depth of 1.6 mm: 0.2 d + d^2 tan 30.
     expect(depthsBy('equal-area')).toEqual([expect.closeTo(0.679, 2), 1]);
-    expect(refusalOf(planJoint({ ...tenToTheInch, dial: { travelPerTurn: mm(0) } }))).toMatchObject({
+    expect(refusalOf(planJoint({ ...toldAll, dial: { travelPerTurn: mm(0) } }))).toMatchObject({
       field: 'travelPerTurn',
     });
   });
 
   test("a turner's own depth gives the tenon that suits it", () => {
     const depth = mmFromInches(inches(0.075));
-    const own = gotten(planJoint({ ...tenToTheInch, aim: { by: 'depth', depth, clearance: mm(0.3) } }));
+    const own = gotten(planJoint({ ...toldAll, aim: { by: 'depth', depth, clearance: mm(0.3) } }));
     expect(own.sizes.depth).toBeCloseTo(depth, 9);
     const cut = { depth, tipFlat: mm(0.2) };
     const fit = fitOf({
-      pitch: tenToTheInch.pitch,
+      pitch: toldAll.pitch,
       recess: { ...cut, diameter: mm(40) },
       tenon: { ...cut, diameter: own.sizes.tenon },
     });
@@ -162,7 +148,7 @@ describe('its sizes hang together', () => {
 
   test('a wide box in a lively wood gets the clearance that the season asks for', () => {
     const { clearance, warnings } = gotten(
-      planJoint({ ...tenToTheInch, recess: mm(90), outside: null, moistureSwing: moisture(4) }),
+      planJoint({ ...toldAll, recess: mm(90), outside: null, moistureSwing: moisture(4) }),
     );
     expect(clearance.from).toBe('season');
     expect(clearance.budget.oval).toBeCloseTo(90 * 0.00122 * 4, 9);
@@ -175,7 +161,7 @@ describe('what a turner should know is told', () => {
   test('of a season: binding is what the wood does by itself, running tight is with the lean that may be left', () => {
     const ofWanted = (clearance: number) => {
       const aim = { by: 'fit', clearance: mm(clearance) } as const;
-      const { warnings, clearance: planned } = gotten(planJoint({ ...tenToTheInch, aim }));
+      const { warnings, clearance: planned } = gotten(planJoint({ ...toldAll, aim }));
       const eaten = warnings.find(({ code }) => code === 'clearance-eaten-by-season');
       return { eaten, budget: planned.budget };
     };
@@ -196,27 +182,25 @@ describe('what a turner should know is told', () => {
     ['clearance-eaten-by-season', { recess: mm(90), outside: null, aim: { by: 'fit', clearance: mm(0.2) } }],
     ['tenon-longer-than-recess', { turnedDepth: mm(8) }],
     ['cutter-rubs', { recess: mm(32), outside: null }],
-    ['neck-touches', { cutter: { ...tenToTheInch.cutter, neckRadius: mm(14) } }],
+    ['neck-touches', { cutter: { ...toldAll.cutter, neckRadius: mm(14) } }],
     ['crest-thin', { aim: { by: 'depth', depth: mm(1.95), clearance: mm(0.4) } }],
-    ['relief-wide', { cutter: { ...tenToTheInch.cutter, aheadOfTooth: mm(4) } }],
+    ['relief-wide', { cutter: { ...toldAll.cutter, aheadOfTooth: mm(4) } }],
     ['slide-short', { slide: { travel: mm(20), recessDial: 'other' } }],
     ['side-grain', { woodOfTenon: { ...cherry, grain: 'side' } }],
   ])('%s', (code, change) => {
-    expect(codes({ ...tenToTheInch, cutter: { ...tenToTheInch.cutter, radius: mm(12) } })).not.toContain(
-      code,
-    );
-    expect(codes({ ...tenToTheInch, ...change })).toContain(code);
+    expect(codes({ ...toldAll, cutter: { ...toldAll.cutter, radius: mm(12) } })).not.toContain(code);
+    expect(codes({ ...toldAll, ...change })).toContain(code);
   });
 
   test('with the numbers that made it so', () => {
-    const [wall] = gotten(planJoint({ ...tenToTheInch, outside: mm(48) })).warnings;
+    const [wall] = gotten(planJoint({ ...toldAll, outside: mm(48) })).warnings;
     expect(wall).toMatchObject({ code: 'wall-thin', least: 3 });
     if (wall?.code !== 'wall-thin') throw new Error('no wall');
-    expect(codes({ ...tenToTheInch, outside: mm(wall.outside + 0.001) })).not.toContain('wall-thin');
+    expect(codes({ ...toldAll, outside: mm(wall.outside + 0.001) })).not.toContain('wall-thin');
   });
 
   const warningOf = <C extends PlanWarning['code']>(code: C, change: Partial<PlanInput>) => {
-    const { warnings } = gotten(planJoint({ ...tenToTheInch, ...change }));
+    const { warnings } = gotten(planJoint({ ...toldAll, ...change }));
     const found = warnings.find((warning): warning is PlanWarning & { code: C } => warning.code === code);
     if (!found) throw new Error(`no ${code}`);
     return found;
@@ -225,13 +209,13 @@ describe('what a turner should know is told', () => {
   test('from the recess that a warning names upward, the cutter no longer rubs', () => {
     const { recess, shift, most } = warningOf('cutter-rubs', { recess: mm(32), outside: null });
     expect(shift).toBeGreaterThan(most);
-    const at = (diameter: number) => codes({ ...tenToTheInch, recess: mm(diameter), outside: null });
+    const at = (diameter: number) => codes({ ...toldAll, recess: mm(diameter), outside: null });
     expect(at(recess + 0.01)).not.toContain('cutter-rubs');
     expect(at(recess - 0.01)).toContain('cutter-rubs');
   });
 
   test('a relief may be one and a half pitches wide', () => {
-    const wide = { ...tenToTheInch.cutter, aheadOfTooth: mm(4) };
+    const wide = { ...toldAll.cutter, aheadOfTooth: mm(4) };
     expect(warningOf('relief-wide', { cutter: wide })).toMatchObject({
       width: expect.closeTo(4 + 2.54 / 4, 9),
       most: expect.closeTo(1.5 * 2.54, 9),
@@ -239,19 +223,19 @@ describe('what a turner should know is told', () => {
   });
 
   test('a neck that stays off the wood is no matter', () => {
-    const slim = { ...tenToTheInch.cutter, neckRadius: mm(10) };
-    expect(codes({ ...tenToTheInch, cutter: slim })).not.toContain('neck-touches');
+    const slim = { ...toldAll.cutter, neckRadius: mm(10) };
+    expect(codes({ ...toldAll, cutter: slim })).not.toContain('neck-touches');
   });
 
   test('side grain in the recess is told of as well as in the tenon', () => {
-    expect(codes({ ...tenToTheInch, woodOfRecess: { ...cherry, grain: 'side' } })).toContain('side-grain');
+    expect(codes({ ...toldAll, woodOfRecess: { ...cherry, grain: 'side' } })).toContain('side-grain');
   });
 });
 
 describe('what cannot be is refused, with the nearest that can', () => {
   test('a cutter that cannot enter', () => {
     const refusal = refusalOf(
-      planJoint({ ...tenToTheInch, recess: mm(15), cutter: { ...tenToTheInch.cutter, radius: mm(8) } }),
+      planJoint({ ...toldAll, recess: mm(15), cutter: { ...toldAll.cutter, radius: mm(8) } }),
     );
     expect(refusal).toMatchObject({
       problem: 'conflict',
@@ -262,13 +246,13 @@ describe('what cannot be is refused, with the nearest that can', () => {
   });
 
   test('a depth beyond the V', () => {
-    const deep = { ...tenToTheInch, aim: { by: 'depth', depth: mm(2.5), clearance: mm(0.3) } } as const;
+    const deep = { ...toldAll, aim: { by: 'depth', depth: mm(2.5), clearance: mm(0.3) } } as const;
     const refusal = refusalOf(planJoint(deep));
     expect(refusal).toMatchObject({ problem: 'conflict', field: 'depth', other: 'pitch' });
   });
 
   test('crests that would cross, and the depth that would not', () => {
-    const deep = { ...tenToTheInch, aim: { by: 'depth', depth: mm(1.98), clearance: mm(0.05) } } as const;
+    const deep = { ...toldAll, aim: { by: 'depth', depth: mm(1.98), clearance: mm(0.05) } } as const;
     const refusal = refusalOf(planJoint(deep));
     expect(refusal).toMatchObject({ problem: 'conflict', field: 'depth', other: 'tipFlat', otherGiven: 0.2 });
     if (refusal.problem !== 'conflict' || refusal.nearest === null) throw new Error('no nearest');
@@ -278,12 +262,12 @@ describe('what cannot be is refused, with the nearest that can', () => {
   });
 
   test('a box with no wall left', () => {
-    const refusal = refusalOf(planJoint({ ...tenToTheInch, outside: mm(43) }));
+    const refusal = refusalOf(planJoint({ ...toldAll, outside: mm(43) }));
     expect(refusal).toMatchObject({ problem: 'conflict', field: 'outside', other: 'recess' });
   });
 
   test('fewer than three threads', () => {
-    expect(refusalOf(planJoint({ ...tenToTheInch, threads: 2.5 }))).toMatchObject({
+    expect(refusalOf(planJoint({ ...toldAll, threads: 2.5 }))).toMatchObject({
       problem: 'out-of-range',
       field: 'threads',
       min: 3,
@@ -293,11 +277,11 @@ describe('what cannot be is refused, with the nearest that can', () => {
   test('a pitch too coarse for the tenon to keep a core', () => {
     const refusal = refusalOf(
       planJoint({
-        ...tenToTheInch,
+        ...toldAll,
         recess: mm(5),
         outside: null,
         pitch: mm(6),
-        cutter: { ...tenToTheInch.cutter, radius: mm(2) },
+        cutter: { ...toldAll.cutter, radius: mm(2) },
       }),
     );
     expect(refusal.problem).not.toBe('not-a-number');
@@ -325,11 +309,11 @@ test('no NaN comes out, whatever goes in', () => {
     woodOfTenon: sane(cherry, piece) as fc.Arbitrary<PlanInput['woodOfTenon']>,
     moistureSwing: sane(moisture(3), any.map(moisture)),
     cutter: sane(
-      tenToTheInch.cutter,
+      toldAll.cutter,
       fc.record({ radius: length, tipFlat: length, aheadOfTooth: length, neckRadius: maybe }),
     ),
     aim: fc.oneof(
-      fc.constant(tenToTheInch.aim),
+      fc.constant(toldAll.aim),
       fc.record({ by: fc.constant('fit' as const), clearance: maybe }),
       fc.record({ by: fc.constant('depth' as const), depth: length, clearance: maybe }),
     ),

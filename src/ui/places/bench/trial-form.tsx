@@ -1,6 +1,6 @@
 import './dock.css';
 import { settings } from '../../../app/session.ts';
-import { recordTrial, type TrialAnswers } from '../../../app/trials.ts';
+import { recordTrial } from '../../../app/trials.ts';
 import {
   type GoingOn,
   goingOn,
@@ -13,8 +13,6 @@ import {
   type ThreadState,
   threads,
 } from '../../../domain/log/trial-words.ts';
-import { mm } from '../../../domain/units/brands.ts';
-import { readLength, readTurns } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Choices } from '../../parts/choices.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -28,26 +26,10 @@ import {
   threadWord,
   trialWords as words,
 } from '../../text/trial-words.ts';
-
-const BLANK = {
-  goingOn: '',
-  seated: '',
-  threads: '',
-  marksOn: '',
-  marksAt: '',
-  endPlay: '',
-  bottomGap: '',
-  turnsOn: '',
-  afterFinish: '',
-};
+import { asksFloor, BLANK, listOf, trialAnswers } from './trial-answers.ts';
 
 const optionsOf = <T extends string>(keys: readonly T[], word: Readonly<Record<T, string>>) =>
   keys.map((value) => ({ value, word: word[value] }));
-const listOf = <T extends string>(text: string): readonly T[] => text.split(' ').filter(Boolean) as T[];
-
-/** Only a lid that stops may have met the floor. */
-const asksFloor = (said: string): boolean => listOf<GoingOn>(said).includes('stops-dead');
-
 interface Props {
   readonly boxId: string;
   /** A lid was right before: this may be a new fit, after finish or drying. */
@@ -61,37 +43,6 @@ export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
   const { values } = form;
   const { unit } = settings.value;
 
-  const answers = (): TrialAnswers | undefined => {
-    const said = values.value;
-    const endPlay =
-      said.endPlay.trim() === ''
-        ? null
-        : form.read('endPlay', (field, typed) => readLength(field, typed, unit, { min: mm(0), max: mm(6) }));
-    const bottomGap =
-      said.bottomGap.trim() === ''
-        ? null
-        : form.read('bottomGap', (field, typed) =>
-            readLength(field, typed, unit, { min: mm(-20), max: mm(200) }),
-          );
-    const turnsOn =
-      said.turnsOn.trim() === ''
-        ? null
-        : form.read('turnsOn', (field, typed) => readTurns(field, typed, { min: 0, max: 50 }));
-    if (endPlay === undefined || bottomGap === undefined || turnsOn === undefined) return undefined;
-    return {
-      right: false,
-      goingOn: listOf<GoingOn>(said.goingOn),
-      seated: (said.seated || null) as Seated | null,
-      threads: listOf<ThreadState>(said.threads),
-      marks: said.marksOn
-        ? { on: said.marksOn as MarksOn, at: (said.marksAt || 'all-along') as MarksAt }
-        : null,
-      endPlay,
-      bottomGap,
-      turnsOn,
-      afterFinish: said.afterFinish !== '',
-    };
-  };
   const saidNothing = !Object.entries(values.value).some(([name, text]) => name !== 'afterFinish' && text);
 
   return (
@@ -99,7 +50,7 @@ export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
       class="trial"
       onSubmit={async (event) => {
         event.preventDefault();
-        const trial = answers();
+        const trial = trialAnswers(form, unit);
         if (!trial || !(await recordTrial(boxId, trial))) return;
         form.done();
         onRecorded();
