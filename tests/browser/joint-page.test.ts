@@ -64,6 +64,28 @@ describe('the joint', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   });
 
+  test('what a slider writes stays within the size kept for it, wherever the sliders stand', async () => {
+    const { page } = phone;
+    // The narrowest glass on which sizes are kept: 22 em of the browser's own type.
+    await page.setViewportSize({ width: 352, height: 844 });
+    await toJoint(page);
+    const sliders = page.getByRole('slider');
+    for (const end of ['min', 'max'] as const)
+      for (const slider of await sliders.all()) {
+        await slider.fill((await slider.getAttribute(end)) ?? '');
+        const over = await page.evaluate(() =>
+          [...document.querySelectorAll('.slider span, .what-if-now .number, .sizes .live')]
+            .filter(
+              (kept) => kept.scrollWidth > kept.clientWidth || kept.scrollHeight > 1.5 * kept.clientHeight,
+            )
+            .map((kept) => kept.textContent),
+        );
+        expect(over).toEqual([]);
+      }
+    await page.getByRole('button', { name: 'Back to how it is' }).tap();
+    await page.setViewportSize({ width: 390, height: 844 });
+  });
+
   test('a slider redraws it within a frame', async () => {
     const { page } = phone;
     await toJoint(page);
