@@ -8,8 +8,15 @@ export interface StepDrawingProps {
   readonly labelled?: boolean | undefined;
 }
 
-/** Where a label stands: its baseline, 'look' for what to look at, and how it is set from x. */
-export type LabelPlace = readonly [x: number, y: number, kind?: 'look' | 'aside', anchor?: 'middle' | 'end'];
+/** Where a label stands: its baseline, 'look' for what to look at, 'wood' where it lies on wood, and how it is set from x. */
+export type LabelPlace = readonly [
+  x: number,
+  y: number,
+  kind?: 'look' | 'aside' | 'wood',
+  anchor?: 'middle' | 'end',
+];
+
+const INK = { look: 'var(--blue)', aside: 'var(--soft)', wood: 'var(--ink)' } as const;
 
 /** The paper of one step drawing: 362 by 186, the kit's pen set, labels last so that no line crosses them. */
 export const Sheet = ({
@@ -41,7 +48,7 @@ export const Sheet = ({
           x={x}
           y={y}
           text-anchor={anchor}
-          fill={kind === 'look' ? 'var(--blue)' : 'var(--soft)'}
+          fill={INK[kind ?? 'aside']}
           font-weight={kind === 'look' ? 700 : 400}
         >
           {DRAWING_LABELS[of][i]}

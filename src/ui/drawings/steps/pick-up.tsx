@@ -9,7 +9,7 @@ export default ({ labelled }: StepDrawingProps) => (
     labels={[
       [112, 76, 'look', 'end'],
       [252, 76, 'look'],
-      [112, 164, 'aside', 'middle'],
+      [112, 164, 'wood', 'middle'],
       [246, 30],
     ]}
   >
