@@ -406,6 +406,7 @@ describe('a broken file is refused, and says where it broke', () => {
       ['records.0.body.plan.opening.mm', (l) => Object.assign(l.records[0].body.plan.opening, { mm: 1e6 })],
       ['records.3', (l) => l.records.push(l.records[0])],
       ['events.0.procedure', (l) => Object.assign(l.events[0], { procedure: 1 })],
+      ['procedures.0.version', (l) => Object.assign(l.procedures[0], { version: 0 })],
       ['events.0.procedure', (l) => Object.assign(l, { procedures: {} })],
       ['events.0.procedure', (l) => Object.assign(l, { version: 1 })],
       ['events.1.verdict', (l) => Object.assign(l.events[1], { verdict: 'perhaps' })],

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { ok, type Result, refuse } from '../result.ts';
 import { type ForeignEvent, isKnownKind, type SetUpEvent } from '../setup/events.ts';
+import type { Procedure } from '../setup/procedure.ts';
 import type { Bodies, Kind, Stored } from './records.ts';
 import type { Settings } from './settings.ts';
 import { goingOn, marks, marksAt, seated, threads } from './trial-words.ts';
@@ -231,6 +232,9 @@ export const checkEvent = (input: unknown): Result<SetUpEvent | ForeignEvent, Mi
     ? check(foreignEvent, input)
     : check(knownEvent, input);
 };
+
+/** A procedure from a file, where it stands by itself. */
+export const checkProcedure = (input: unknown): Result<Procedure, Misfit> => check(procedure, input);
 
 /** The way of showing things, from a file. */
 export const checkSettings = (input: unknown): Result<Partial<Settings>, Misfit> =>

@@ -1,3 +1,5 @@
+import { checkEvent, type Misfit } from '../../domain/log/validate.ts';
+import { ok, type Result, refuse } from '../../domain/result.ts';
 import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
 import type { Procedure } from '../../domain/setup/procedure.ts';
 
@@ -19,15 +21,25 @@ export const proceduresApart = (
   return { events: lean, procedures };
 };
 
-/**
- * The events as they were: a place is replaced by the procedure that stands there. Whatever is not as `proceduresApart` writes it
- * is left for the check of each event to find.
- */
-export const proceduresBack = (events: unknown, procedures: unknown): unknown => {
-  if (!Array.isArray(events) || !Array.isArray(procedures)) return events;
-  return events.map((event: { readonly kind?: unknown; readonly procedure?: unknown } | null) =>
-    event?.kind === 'started' && typeof event.procedure === 'number'
-      ? { ...event, procedure: procedures[event.procedure] }
-      : event,
-  );
-};
+/** Only there while the rest of a start is checked; the procedure itself was checked once for all. */
+const STAND_IN: Procedure = { name: 'stand-in', version: 1, steps: [] };
+
+const hasPlace = (input: unknown): input is { readonly procedure: number } =>
+  typeof input === 'object' &&
+  input !== null &&
+  'kind' in input &&
+  input.kind === 'started' &&
+  'procedure' in input &&
+  typeof input.procedure === 'number';
+
+/** Checks an event as `proceduresApart` writes it, and puts the procedure in its place, one and the same for every start that names it. */
+export const checkLeanEvent =
+  (procedures: readonly Procedure[]) =>
+  (input: unknown): Result<AnyEvent, Misfit> => {
+    if (!hasPlace(input)) return checkEvent(input);
+    const procedure = procedures[input.procedure];
+    if (!procedure)
+      return refuse({ at: 'procedure', expected: 'place of a procedure', found: String(input.procedure) });
+    const answer = checkEvent({ ...input, procedure: STAND_IN });
+    return answer.ok ? ok({ ...answer.value, procedure } as AnyEvent) : answer;
+  };

@@ -1,5 +1,5 @@
 import type { Stored } from '../../domain/log/records.ts';
-import { checkEvent, checkRecord, checkSettings, type Misfit } from '../../domain/log/validate.ts';
+import { checkProcedure, checkRecord, checkSettings, type Misfit } from '../../domain/log/validate.ts';
 import { ok, type Result, refuse } from '../../domain/result.ts';
 import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
 import type { Superseded } from '../schema.ts';
@@ -11,7 +11,8 @@ import {
   FORMAT_VERSION,
   type PhotoEntry,
 } from './format.ts';
-import { proceduresBack } from './procedures-once.ts';
+import { aTurn, inPieces } from './in-pieces.ts';
+import { checkLeanEvent } from './procedures-once.ts';
 import { sha256 } from './sha256.ts';
 import { openZip, type ZipEntries } from './zip-entries.ts';
 
@@ -49,7 +50,7 @@ export const readBackup = async (file: Blob): Promise<Result<Backup, BackupRefus
 
   const logBytes = await readChecked(ENTRIES.log, MOST_LOG_BYTES);
   if (!logBytes.ok) return logBytes;
-  const log = checkLog(parse(logBytes.value));
+  const log = await checkLog(parse(logBytes.value));
   if (!log.ok) return log;
 
   const picture = (entry: string) => readChecked(entry, MOST_PICTURE_BYTES);
@@ -83,7 +84,7 @@ const readSums = async (zip: ZipEntries): Promise<Readonly<Record<string, string
   return isSound ? (sums as Record<string, string>) : null;
 };
 
-const checkLog = (input: unknown): Result<BackupLog, BackupRefusal> => {
+const checkLog = async (input: unknown): Promise<Result<BackupLog, BackupRefusal>> => {
   if (!isObject(input) || input.format !== FORMAT) return refuse({ why: 'not-a-backup' });
   if (typeof input.version !== 'number' || !Number.isInteger(input.version) || input.version < 1)
     return misfit('version', { at: '', expected: 'whole number', found: String(input.version) });
@@ -92,9 +93,13 @@ const checkLog = (input: unknown): Result<BackupLog, BackupRefusal> => {
   if (typeof madeAt !== 'number' || !(madeAt >= 0 && madeAt <= 8.64e15))
     return misfit('madeAt', { at: '', expected: 'moment', found: String(madeAt) });
 
-  const records = checkEach('records', input.records, checkRecord, (r: Stored) => [r.logId, r.kind, r.id]);
+  const records = await checkEach('records', input.records, checkRecord, (r: Stored) => [
+    r.logId,
+    r.kind,
+    r.id,
+  ]);
   if (!records.ok) return records;
-  const superseded = checkEach('superseded', input.superseded, checkSuperseded, (r: Superseded) => [
+  const superseded = await checkEach('superseded', input.superseded, checkSuperseded, (r: Superseded) => [
     r.logId,
     r.kind,
     r.id,
@@ -102,15 +107,18 @@ const checkLog = (input: unknown): Result<BackupLog, BackupRefusal> => {
     r.writer,
   ]);
   if (!superseded.ok) return superseded;
-  const whole = input.version < 2 ? input.events : proceduresBack(input.events, input.procedures);
-  const events = checkEach('events', whole, checkEvent, (e: SetUpEvent | ForeignEvent) => [
-    e.logId,
-    e.runId,
-    e.n,
-    e.writer,
-  ]);
+  // Version 1 has none apart: each start of a set-up carries its own.
+  const apart = input.version < 2 || !Array.isArray(input.procedures) ? [] : input.procedures;
+  const procedures = await checkEach('procedures', apart, checkProcedure);
+  if (!procedures.ok) return procedures;
+  const events = await checkEach(
+    'events',
+    input.events,
+    checkLeanEvent(procedures.value),
+    (e: SetUpEvent | ForeignEvent) => [e.logId, e.runId, e.n, e.writer],
+  );
   if (!events.ok) return events;
-  const photos = checkEach('photos', input.photos, checkPhoto, (p: PhotoEntry) => [p.logId, p.id]);
+  const photos = await checkEach('photos', input.photos, checkPhoto, (p: PhotoEntry) => [p.logId, p.id]);
   if (!photos.ok) return photos;
   const settings = input.settings === null ? ok(null) : checkSettings(input.settings);
   if (!settings.ok) return misfit('settings', settings.error);
@@ -126,26 +134,32 @@ const checkLog = (input: unknown): Result<BackupLog, BackupRefusal> => {
   });
 };
 
-/** Every item sound, and no key twice. */
-const checkEach = <T>(
+/** Every item sound and, where they have keys, no key twice. */
+const checkEach = async <T>(
   name: string,
   items: unknown,
   check: (item: unknown) => Result<T, Misfit>,
-  keyOf: (item: T) => readonly unknown[],
-): Result<readonly T[], BackupRefusal> => {
+  keyOf?: (item: T) => readonly unknown[],
+): Promise<Result<readonly T[], BackupRefusal>> => {
   if (!Array.isArray(items)) return misfit(name, { at: '', expected: 'list', found: typeof items });
   if (items.length > MOST_ITEMS) return refuse({ why: 'too-big' });
   const sound: T[] = [];
   const keys = new Set<string>();
-  for (const [i, item] of items.entries()) {
-    const answer = check(item);
-    if (!answer.ok) return misfit(`${name}.${i}`, answer.error);
-    const key = JSON.stringify(keyOf(answer.value));
-    if (keys.has(key)) return misfit(`${name}.${i}`, { at: '', expected: 'one of each', found: key });
-    keys.add(key);
-    sound.push(answer.value);
-  }
-  return ok(sound);
+  let fault: Refused | undefined;
+  await inPieces(items, async (piece, from) => {
+    for (const [i, item] of piece.entries()) {
+      if (fault) return;
+      const answer = check(item);
+      const key = answer.ok && keyOf ? JSON.stringify(keyOf(answer.value)) : String(from + i);
+      if (!answer.ok) fault = misfit(`${name}.${from + i}`, answer.error);
+      else if (keys.has(key))
+        fault = misfit(`${name}.${from + i}`, { at: '', expected: 'one of each', found: key });
+      else sound.push(answer.value);
+      keys.add(key);
+    }
+    await aTurn();
+  });
+  return fault ?? ok(sound);
 };
 
 const checkSuperseded = (input: unknown): Result<Superseded, Misfit> => {

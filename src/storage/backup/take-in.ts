@@ -3,12 +3,15 @@ import { ok, type Result, refuse } from '../../domain/result.ts';
 import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
 import { StorageFailure } from '../failure.ts';
 import { DEVICE_KEYS } from '../names.ts';
-import { mergeRecord } from '../records.ts';
+import { mergeRecord, wholeLog } from '../records.ts';
 import { touchRecords, touchRun } from '../touched.ts';
-import { read, write } from '../write.ts';
+import { type ReadTx, read, type WriteTx, write } from '../write.ts';
 import { type BackupRefusal, ENTRIES, type PhotoEntry } from './format.ts';
+import { inPieces } from './in-pieces.ts';
 import type { Backup } from './read-backup.ts';
 import { sweepOrphanPhotos } from './sweep-photos.ts';
+
+type AnyEvent = SetUpEvent | ForeignEvent;
 
 /** What taking a backup in would do, counted in records, events and photos together where not said otherwise. */
 export interface Summary {
@@ -24,17 +27,25 @@ export interface Summary {
   readonly takenInBefore: boolean;
 }
 
+/** Which events of a backup are here, by their keys: far fewer questions than to ask for each. */
+const eventsHere = async (tx: ReadTx | WriteTx, backup: Backup): Promise<(event: AnyEvent) => boolean> => {
+  const store = tx.objectStore('events');
+  const keys = await Promise.all(logsOf(backup).map((logId) => store.getAllKeys(wholeLog(logId))));
+  const here = new Set(keys.flat().map((key) => JSON.stringify(key)));
+  return ({ logId, runId, n, writer }) => here.has(JSON.stringify([logId, runId, n, writer]));
+};
+
+const isSame = async (tx: ReadTx | WriteTx, event: AnyEvent): Promise<boolean> => {
+  const here = await tx.objectStore('events').get([event.logId, event.runId, event.n, event.writer]);
+  return here !== undefined && canonical(here) === canonical(event);
+};
+
 /** Compares a sound backup with what is here. Changes nothing. Refuses one that contradicts a fact of this phone. */
 export const summarize = (backup: Backup): Promise<Result<Summary, BackupRefusal>> =>
   read(['records', 'events', 'photos', 'imports'], async (tx) => {
     const { log } = backup;
     const recordsHere = await Promise.all(
       log.records.map(({ logId, kind, id }) => tx.objectStore('records').get([logId, kind, id])),
-    );
-    const eventsHere = await Promise.all(
-      log.events.map(({ logId, runId, n, writer }) =>
-        tx.objectStore('events').get([logId, runId, n, writer]),
-      ),
     );
     let fresh = 0;
     let changed = 0;
@@ -45,12 +56,19 @@ export const summarize = (backup: Backup): Promise<Result<Summary, BackupRefusal
       else if (compareVersions(here, record) === 0) same += 1;
       else changed += 1;
     }
-    for (const [i, event] of log.events.entries()) {
-      const here = eventsHere[i];
-      if (!here) fresh += 1;
-      else if (canonical(here) === canonical(event)) same += 1;
-      else return refuse({ why: 'contradicts', what: 'event', id: `${event.runId} ${event.n}` });
-    }
+    const isHere = await eventsHere(tx, backup);
+    let contradicts: AnyEvent | undefined;
+    await inPieces(log.events, (piece) =>
+      Promise.all(
+        piece.map(async (event) => {
+          if (!isHere(event)) fresh += 1;
+          else if (await isSame(tx, event)) same += 1;
+          else contradicts ??= event;
+        }),
+      ),
+    );
+    if (contradicts)
+      return refuse({ why: 'contradicts', what: 'event', id: `${contradicts.runId} ${contradicts.n}` });
     // One after another: each brings its picture along.
     for (const photo of log.photos) {
       const here = await tx.objectStore('photos').get([photo.logId, photo.id]);
@@ -120,7 +138,7 @@ const stagePhoto = async (
 const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<void> =>
   write(['records', 'superseded', 'events', 'imports', 'device', 'touched'], async (tx) => {
     const { log } = backup;
-    await Promise.all(log.records.map((record) => mergeRecord(tx, record, now)));
+    await inPieces(log.records, (piece) => Promise.all(piece.map((record) => mergeRecord(tx, record, now))));
     for (const record of new Map(log.records.map((each) => [each.logId, each])).values())
       await touchRecords(tx, { ...record, writer: `${record.writer} ${now}` });
     await Promise.all(
@@ -131,18 +149,21 @@ const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<voi
       }),
     );
     /** Of each set-up the last event that was not here before. */
-    const freshIn = new Map<string, SetUpEvent | ForeignEvent>();
-    await Promise.all(
-      log.events.map(async (event) => {
-        const store = tx.objectStore('events');
-        const here = await store.get([event.logId, event.runId, event.n, event.writer]);
-        if (!here) {
-          await store.add(event);
-          freshIn.set(JSON.stringify([event.logId, event.runId]), event);
-        } else if (canonical(here) !== canonical(event)) throw new StorageFailure('taken');
-      }),
+    const freshIn = new Map<string, AnyEvent>();
+    const isHere = await eventsHere(tx, backup);
+    await inPieces(log.events, (piece) =>
+      Promise.all(
+        piece.map(async (event) => {
+          if (!isHere(event)) {
+            await tx.objectStore('events').add(event);
+            freshIn.set(JSON.stringify([event.logId, event.runId]), event);
+          } else if (!(await isSame(tx, event))) throw new StorageFailure('taken');
+        }),
+      ),
     );
-    for (const event of freshIn.values()) await touchRun(tx, { ...event, writer: `${event.writer} ${now}` });
+    await inPieces([...freshIn.values()], (piece) =>
+      Promise.all(piece.map((event) => touchRun(tx, { ...event, writer: `${event.writer} ${now}` }))),
+    );
     const device = tx.objectStore('device');
     if (log.settings && !(await device.getKey(DEVICE_KEYS.settings)))
       await device.put(log.settings, DEVICE_KEYS.settings);
