@@ -2,41 +2,17 @@
 //   node tests/bench/findings.mjs [boxes ...; 120 and 1000 unless told]
 // PROFILE names a browser profile whose log, written at localhost:PORT, is measured as it is: ten thousand boxes take minutes to put in.
 // Figures of a busy machine are figures of a busy machine: the load is printed beside them.
-import { mkdtempSync, readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
-import { loadavg, tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { build } from 'vite';
+import { loadavg } from 'node:os';
 import { freshProfile, openPhone } from '../tools/browser.mjs';
+import { bundled } from './bundled.mjs';
 
 const { PROFILE, PORT = '5312', WHERE = 'worker page' } = process.env;
 const sizes = PROFILE ? [null] : process.argv.slice(2).map(Number);
 if (sizes.length === 0) sizes.push(120, 1000);
 
-/** The phases as one classic script, for a page and a worker without the app. */
-const bundled = async () => {
-  const outDir = mkdtempSync(join(tmpdir(), 'findings-bench-'));
-  await build({
-    configFile: false,
-    root: fileURLToPath(new URL('../../', import.meta.url)),
-    logLevel: 'error',
-    publicDir: false,
-    build: {
-      outDir,
-      lib: {
-        entry: fileURLToPath(new URL('findings-phases.ts', import.meta.url)),
-        formats: ['iife'],
-        name: 'findingsBench',
-        fileName: () => 'bench.js',
-      },
-    },
-  });
-  return readFileSync(join(outDir, 'bench.js'), 'utf8');
-};
-
 const IN_WORKER = 'findingsBench.phases().then(postMessage, (error) => postMessage(String(error)));';
-const code = await bundled();
+const code = await bundled('findings-phases.ts', 'findingsBench');
 const server = createServer((request, response) => {
   const script = { '/bench.js': code, '/worker.js': `${code}\n${IN_WORKER}` }[request.url];
   response.writeHead(200, { 'Content-Type': script ? 'text/javascript' : 'text/html' });

@@ -3,37 +3,13 @@
 //   npx vite build --outDir DIR && DIST=DIR node tests/bench/joint.mjs [batches, 15 unless told]
 // Meant: a calculation under 1 ms, a redraw under 8 ms at a quarter of the speed. Figures of a busy machine are figures of a busy
 // machine: the load is printed beside them.
-import { mkdtempSync, readFileSync } from 'node:fs';
-import { loadavg, tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { build } from 'vite';
+import { loadavg } from 'node:os';
 import { openPhone } from '../tools/browser.mjs';
 import { DIST, serve } from '../tools/serve.mjs';
+import { bundled } from './bundled.mjs';
 
 const batches = Number(process.argv[2] ?? 15);
 const dist = process.env.DIST ?? DIST;
-
-/** The calculations as one classic script, for a page without the app. */
-const bundled = async () => {
-  const outDir = mkdtempSync(join(tmpdir(), 'joint-bench-'));
-  await build({
-    configFile: false,
-    root: fileURLToPath(new URL('../../', import.meta.url)),
-    logLevel: 'error',
-    publicDir: false,
-    build: {
-      outDir,
-      lib: {
-        entry: fileURLToPath(new URL('joint-calculations.ts', import.meta.url)),
-        formats: ['iife'],
-        name: 'jointBench',
-        fileName: () => 'bench.js',
-      },
-    },
-  });
-  return readFileSync(join(outDir, 'bench.js'), 'utf8');
-};
 
 /** Mean of each calculation over a batch, ms: of many batches the quickest and the middle one. */
 const timeAll = ({ calls, batches }) =>
@@ -94,7 +70,7 @@ const timeRedraws = async ({ calls, batches }) => {
 
 const ms = (value) => `${value.toFixed(value < 0.1 ? 4 : 2)} ms`;
 
-const code = await bundled();
+const code = await bundled('joint-calculations.ts', 'jointBench');
 const server = await serve({ port: 5311, dir: dist.endsWith('/') ? dist : `${dist}/` });
 const { context, page } = await openPhone();
 const cdp = await context.newCDPSession(page);

@@ -1,12 +1,11 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { BothWaysPlan, Stored } from '../../src/domain/log/records.ts';
 import { inventedTrial } from '../domain/findings/invented-trial.ts';
 import { openPhone, PHONE } from '../tools/browser.mjs';
 import { passStep, planBox, stepNow } from './at-the-lathe.ts';
 import { backupOf, backupOfBoxes, stored } from './findings-backup.ts';
 import { hasStarted, watchForErrors } from './page-state.ts';
-import { serveBuilt } from './set-up-in-store.ts';
+import { serveBuilt, storedRecords } from './set-up-in-store.ts';
 import { faultsOnScreen } from './set-up-measure.ts';
 
 const BOXES = 20;
@@ -38,21 +37,11 @@ const openTrial = async (page: Page): Promise<void> => {
 };
 
 /** The trial as it lies in the store. */
-const storedTrial = (page: Page): Promise<Stored<'both-ways'> & { body: BothWaysPlan }> =>
-  page.evaluate(
-    () =>
-      new Promise((resolve, reject) => {
-        const open = indexedDB.open('lidwright');
-        open.onerror = () => reject(open.error);
-        open.onsuccess = () => {
-          const all = open.result.transaction('records').objectStore('records').getAll();
-          all.onsuccess = () => {
-            open.result.close();
-            resolve(all.result.find(({ kind }: { kind: string }) => kind === 'both-ways'));
-          };
-        };
-      }),
-  );
+const storedTrial = async (page: Page) => {
+  const [trial] = await storedRecords(page, 'both-ways');
+  if (!trial?.body) throw new Error('no trial');
+  return { ...trial, body: trial.body };
+};
 
 test('a trial by a reading: planned, told at the Bench, under way, and finished', {
   timeout: 180_000,

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openPhone } from '../tools/browser.mjs';
 import { backupOfBoxes } from './findings-backup.ts';
 import { hasStarted, watchForErrors } from './page-state.ts';
-import { serveBuilt } from './set-up-in-store.ts';
+import { serveBuilt, storedRecords } from './set-up-in-store.ts';
 
 /** With LIDWRIGHT_SLOW=1 the large log has 10,000 boxes; it takes minutes to put in. */
 const LARGE = process.env.LIDWRIGHT_SLOW === '1' ? 10_000 : 720;
@@ -164,21 +164,9 @@ const keptOf = (page: Page): Promise<{ kept: string[]; touched: string[] }> =>
   });
 
 /** Numbers of the boxes that have a trial fit. */
-const boxesTried = (page: Page): Promise<number[]> =>
-  page.evaluate(
-    () =>
-      new Promise((resolve, reject) => {
-        const open = indexedDB.open('lidwright');
-        open.onerror = () => reject(open.error);
-        open.onsuccess = () => {
-          const all = open.result.transaction('records').objectStore('records').getAll();
-          all.onsuccess = () => {
-            open.result.close();
-            const tried = all.result.filter(({ kind, body }) => kind === 'box' && body.trials.length > 0);
-            resolve(tried.map(({ body }) => body.number));
-          };
-        };
-      }),
+const boxesTried = async (page: Page): Promise<number[]> =>
+  (await storedRecords(page, 'box')).flatMap(({ body }) =>
+    body && body.trials.length > 0 ? [body.number] : [],
   );
 
 describe('what is kept for the findings', () => {

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import type { Kind, Stored } from '../../src/domain/log/records.ts';
 import type { Settings } from '../../src/domain/log/settings.ts';
 import type { Happening, SetUpEvent } from '../../src/domain/setup/events.ts';
 import { serve } from '../tools/serve.mjs';
@@ -8,22 +9,29 @@ import { hasStarted } from './page-state.ts';
 export const serveBuilt = (port: number) =>
   serve({ port, ...(process.env.DIST ? { dir: process.env.DIST } : {}) });
 
-/** Every set-up event in the store, in key order. */
-export const storedEvents = (page: Page): Promise<SetUpEvent[]> =>
+const allOf = <T>(page: Page, store: string): Promise<T[]> =>
   page.evaluate(
-    () =>
-      new Promise<SetUpEvent[]>((resolve, reject) => {
+    (store) =>
+      new Promise<T[]>((resolve, reject) => {
         const open = indexedDB.open('lidwright');
         open.onerror = () => reject(open.error);
         open.onsuccess = () => {
-          const all = open.result.transaction('events').objectStore('events').getAll();
+          const all = open.result.transaction(store).objectStore(store).getAll();
           all.onsuccess = () => {
             open.result.close();
             resolve(all.result);
           };
         };
       }),
+    store,
   );
+
+/** Every set-up event in the store, in key order. */
+export const storedEvents = (page: Page): Promise<SetUpEvent[]> => allOf(page, 'events');
+
+/** Every record of one kind in the store, deleted ones too. */
+export const storedRecords = async <K extends Kind>(page: Page, kind: K): Promise<Stored<K>[]> =>
+  (await allOf<Stored>(page, 'records')).filter((record): record is Stored<K> => record.kind === kind);
 
 export const storedEventsOf = async (page: Page, runId: string): Promise<SetUpEvent[]> =>
   (await storedEvents(page)).filter((event) => event.runId === runId);
