@@ -6,7 +6,7 @@ import { freshSeed } from '../platform/chance.ts';
 import { today } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
 import { changeRecord } from '../storage/records.ts';
-import { allBoxes } from './boxes.ts';
+import { newestBox } from './boxes.ts';
 import { announce } from './changes.ts';
 import { attempt } from './failure.ts';
 import { procedureById } from './rigs.ts';
@@ -14,12 +14,9 @@ import { author, logId } from './session.ts';
 
 /** What the procedure of the newest box leaves open to a trial. */
 export const openQuestions = async (): Promise<readonly TrialQuestion[]> => {
-  const [newest] = await allBoxes();
+  const newest = await newestBox();
   return trialQuestions(await procedureById(newest?.box.procedureId ?? ''));
 };
-
-/** What a trial measures; those of older versions, the fit. */
-export const measureOf = ({ measure }: BothWaysPlan): TrialMeasure => measure ?? { kind: 'fit' };
 
 /** Draws the lots and keeps them before the first box: what was drawn cannot be drawn again. Durable when it resolves to true. */
 export const beginBothWays = async (

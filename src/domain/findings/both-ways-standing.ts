@@ -1,6 +1,7 @@
 import type { BothWaysPlan } from '../log/records.ts';
 import { BOUNDS, type Comparison, compare } from './both-ways.ts';
 import type { TrialBox } from './trial-box.ts';
+import { measureOf } from './trial-measure.ts';
 
 /** How far a trial is. Between looks nothing is said of the difference, so nothing is in it. */
 interface Progress {
@@ -49,7 +50,7 @@ export const standingOf = (plan: BothWaysPlan, boxes: readonly TrialBox[]): Stan
       BOUNDS[look],
     );
   const fit = asShares(by((box) => box.fit));
-  const ofFit = (plan.measure ?? FIT).kind === 'fit';
+  const ofFit = measureOf(plan).kind === 'fit';
   return {
     ...progress,
     look,
@@ -59,8 +60,6 @@ export const standingOf = (plan: BothWaysPlan, boxes: readonly TrialBox[]): Stan
     otherwise: seen.filter(({ did }, i) => did !== null && did !== plan.lots[i]).length,
   };
 };
-
-const FIT = { kind: 'fit' } as const;
 
 /** Two shares differ by one at most. */
 const asShares = (found: Comparison): Comparison => ({

@@ -5,6 +5,7 @@ import type { Reading } from '../setup/reading.ts';
 import type { Lot } from './draw-lots.ts';
 import type { FirstTry } from './joint-row.ts';
 import { firstTryOf } from './rows-from-log.ts';
+import { measureOf } from './trial-measure.ts';
 
 /** What a trial keeps of one box. */
 export interface TrialBox {
@@ -28,7 +29,7 @@ const RIGHT: Readonly<Record<FirstTry, number | null>> = {
 
 /** One box of a trial, from its record (null: deleted) and its set-ups in their order. */
 export const trialBoxOf = (plan: BothWaysPlan, box: Box | null, runs: readonly RunState[]): TrialBox => {
-  const measure = plan.measure ?? { kind: 'fit' };
+  const measure = measureOf(plan);
   return {
     value: measure.kind === 'fit' ? null : measuredIn(measure, runs),
     fit: box && RIGHT[firstTryOf(box)],

@@ -2,6 +2,7 @@ import { OVER } from '../../domain/alignment/in-hand.ts';
 import type { Arm, Comparison } from '../../domain/findings/both-ways.ts';
 import type { Look } from '../../domain/findings/both-ways-standing.ts';
 import type { Interval } from '../../domain/findings/counts.ts';
+import { FIT } from '../../domain/findings/trial-measure.ts';
 import type { TrialMeasure } from '../../domain/log/records.ts';
 import { mm } from '../../domain/units/brands.ts';
 import { writeLength } from '../../domain/units/write-quantity.ts';
@@ -59,8 +60,6 @@ const scaleOf = (measure: TrialMeasure, unit: Unit): Scale => {
       `The first reading was ${amount} with the step, over a length of ${unit === 'in' ? '3 1/8 in' : '80 mm'}.`,
   };
 };
-
-export const FIT: TrialMeasure = { kind: 'fit' };
 
 const sideOf = ({ size, less, more }: Scale, difference: number): string =>
   `${size(difference)} ${difference < 0 ? less : more}`;

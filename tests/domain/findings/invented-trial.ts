@@ -4,7 +4,7 @@ import type { BothWaysPlan, Box, TrialMeasure } from '../../../src/domain/log/re
 import { DEFAULT_PROCEDURES } from '../../../src/domain/setup/default-procedures.ts';
 import type { Happening, SetUpEvent } from '../../../src/domain/setup/events.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
-import { sampleBox } from '../../storage/sample-log.ts';
+import { sampleBox, sampleClosing } from '../../storage/sample-log.ts';
 import { must } from './expect-digits.ts';
 
 export const GAP: TrialMeasure = {
@@ -128,15 +128,7 @@ export const inventedTrial = ({
             afterFinish: false,
           },
         ],
-        closing: {
-          at: AT,
-          outcome: 'kept',
-          scrapReason: null,
-          hardener: 'none',
-          hardenerBeforePass: null,
-          outsideTurned: null,
-          note: '',
-        },
+        closing: { ...sampleClosing, at: AT },
       }),
       events: setUpOf(id, runId, {
         skipped: without ? ['square-banjo'] : [],

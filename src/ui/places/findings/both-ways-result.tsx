@@ -1,8 +1,9 @@
 import { settings } from '../../../app/session.ts';
 import type { Look } from '../../../domain/findings/both-ways-standing.ts';
+import { FIT } from '../../../domain/findings/trial-measure.ts';
 import type { TrialMeasure } from '../../../domain/log/records.ts';
 import { TrialDifference } from '../../drawings/trial-difference.tsx';
-import { FIT, resultWords as words } from '../../text/both-ways-result-words.ts';
+import { resultWords as words } from '../../text/both-ways-result-words.ts';
 import { linkWords } from '../../text/findings-link-words.ts';
 
 interface Props {

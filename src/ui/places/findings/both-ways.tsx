@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { allBothWays, type BothWaysOnHand, changeBothWays } from '../../../app/both-ways.ts';
-import { measureOf } from '../../../app/both-ways-trial.ts';
 import type { Found } from '../../../app/findings.ts';
 import { logId } from '../../../app/session.ts';
 import type { Standing } from '../../../domain/findings/both-ways-standing.ts';
+import { measureOf } from '../../../domain/findings/trial-measure.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { Later } from '../../shell/later.tsx';
 import { bothWaysWords as words } from '../../text/both-ways-words.ts';
