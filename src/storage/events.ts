@@ -1,8 +1,9 @@
+import { unwrap } from 'idb';
 import { canonical } from '../domain/log/version.ts';
 import type { ForeignEvent, SetUpEvent } from '../domain/setup/events.ts';
 import { asFailure, StorageFailure } from './failure.ts';
 import { EVENTS_BY_BOX } from './names.ts';
-import { touchRun } from './touched.ts';
+import { touchOf } from './touched.ts';
 import { read, write } from './write.ts';
 
 type AnyEvent = SetUpEvent | ForeignEvent;
@@ -25,10 +26,11 @@ export const runsOfBox = (logId: string, boxId: string): Promise<AnyEvent[]> =>
 export const appendEvent = async (event: SetUpEvent): Promise<void> => {
   try {
     await write(['events', 'touched'], (tx) => {
-      const added = Promise.all([tx.objectStore('events').add(event), touchRun(tx, event)]).then(() => {});
-      // Nothing else is asked, so the commit need not wait for the answer to come back to a busy page.
-      tx.commit();
-      return added;
+      // Bare requests, whose answers nobody waits for: a page busy drawing hears of the whole, and of nothing before.
+      const bare = unwrap(tx) as IDBTransaction;
+      bare.objectStore('events').add(event);
+      bare.objectStore('touched').put(touchOf(event));
+      bare.commit();
     });
   } catch (error) {
     if (asFailure(error).reason !== 'taken') throw error;
