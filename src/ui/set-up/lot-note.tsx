@@ -1,18 +1,19 @@
+import { useEffect } from 'preact/hooks';
 import { askedOf } from '../../app/both-ways.ts';
 import { boxById } from '../../app/boxes.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { useLive } from '../parts/use-live.ts';
-import { lotAhead, lotAtStep } from '../text/lot-words.ts';
+import { lotAtStep } from '../text/lot-words.ts';
 
 interface Props {
   readonly run: RunState;
   readonly stepKey: string;
-  /** What "all done" would tick. */
-  readonly stretch: readonly string[];
+  /** Hears which step the lot leaves out, so that no tap for several steps passes it. */
+  readonly onLeftOut: (step: string | null) => void;
 }
 
-/** At the step that a trial varies: what the lot asks of this box; and before it, where one tap would pass what is to be skipped. */
-export default ({ run, stepKey, stretch }: Props) => {
+/** At the step that a trial varies: what the lot asks of this box. */
+export default ({ run, stepKey, onLeftOut }: Props) => {
   const asked = useLive(
     async () => {
       const onHand = await boxById(run.boxId);
@@ -21,8 +22,7 @@ export default ({ run, stepKey, stretch }: Props) => {
     ['both-ways', 'box'],
     `${run.boxId} ${stepKey}`,
   ).value;
-  if (!asked) return null;
-  const { plan, lot } = asked;
-  if (plan.step === stepKey) return <p class="lot">{lotAtStep[lot]}</p>;
-  return lot === 'without' && stretch.includes(plan.step) ? <p class="lot">{lotAhead}</p> : null;
+  const leftOut = asked?.lot === 'without' ? asked.plan.step : null;
+  useEffect(() => onLeftOut(leftOut), [leftOut]);
+  return asked?.plan.step === stepKey ? <p class="lot">{lotAtStep[asked.lot]}</p> : null;
 };

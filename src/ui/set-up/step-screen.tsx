@@ -36,6 +36,8 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
   const deafUntil = useRef(0);
   /** What stands in place of a step's drawing; it goes with the step. */
   const aside = useSignal<{ readonly of: string; readonly what: Beside } | null>(null);
+  /** The step that a trial leaves out of this set-up. */
+  const leftOut = useSignal<string | null>(null);
   const beside = aside.value?.of === stepKey ? aside.value.what : null;
   const state = run.steps.find((s) => s.step.key === stepKey);
   const isHold = state?.step.hold ?? true;
@@ -45,7 +47,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
     (isHold ? acts : pass).current?.focus({ preventScroll: true });
   }, [stepKey]);
 
-  const stretch = chosen.value === null ? stretchFromNow(run) : [];
+  const stretch = chosen.value === null ? stretchFromNow(run, leftOut.value) : [];
   const settle = async (steps: readonly string[], verdict: Verdict) => {
     if (performance.now() < deafUntil.current) return;
     deafUntil.current = performance.now() + DEAF_MS;
@@ -103,7 +105,13 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
                 <Later
                   key={stepKey}
                   load={() => import('./lot-note.tsx')}
-                  props={{ run, stepKey, stretch }}
+                  props={{
+                    run,
+                    stepKey,
+                    onLeftOut: (step) => {
+                      leftOut.value = step;
+                    },
+                  }}
                 />
               )}
               <h1 aria-live="polite">

@@ -6,6 +6,3 @@ export const lotWords = (sentence: string, lot: 'with' | 'without'): string =>
 
 /** The same at the step itself. */
 export const lotAtStep = { with: 'Trial: do it.', without: 'Trial: skip it.' } as const;
-
-/** Before it, while several steps can be passed at one tap. */
-export const lotAhead = 'Trial: one step ahead is to be skipped.';

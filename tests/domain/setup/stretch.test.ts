@@ -63,3 +63,10 @@ test('from the board it reaches to the post', () => {
   const log = ticked(begun(DEFAULT_PROCEDURES['board-and-cone']), ['isolate', 'protect']);
   expect(stretchFromNow(fold(log))).toEqual(['board', 'cone', 'square-banjo']);
 });
+
+test('it ends before the step that a trial leaves out, which is then asked singly, and goes on behind it', () => {
+  const log = ticked(begun(DEFAULT_PROCEDURES['board-and-cone']), ['isolate', 'protect']);
+  expect(stretchFromNow(fold(log), 'cone')).toEqual(['board']);
+  expect(stretchFromNow(fold(ticked(log, ['board'])), 'cone')).toEqual([]);
+  expect(stretchFromNow(fold(ticked(log, ['board', 'cone'])), 'cone')).toEqual(['square-banjo']);
+});
