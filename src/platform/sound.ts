@@ -39,7 +39,5 @@ const note = (on: AudioContext, hz: number, start: number): void => {
 
 const BUZZ_MS = 15;
 
-export const canBuzz = (): boolean => 'vibrate' in navigator;
-
 /** A short buzz; false where the phone has none to offer. */
-export const buzz = (): boolean => canBuzz() && navigator.vibrate(BUZZ_MS);
+export const buzz = (): boolean => 'vibrate' in navigator && navigator.vibrate(BUZZ_MS);
