@@ -36,26 +36,26 @@ export const describeDrawing: Readonly<Record<DrawingKey, string>> = {
     'From above: one hand turns the crank, the other lies on the body of the jig; neither goes past the chuck.',
 };
 
-/** The words inside each drawing, in the order in which the drawing places them. */
+/** The words inside each drawing, in the order in which the drawing places them; a number says what comes first where it matters. */
 export const DRAWING_LABELS: Readonly<Record<DrawingKey, readonly string[]>> = {
   isolate: ['plug out', 'spindle still', 'cutter out'],
   protect: ['shield on', 'hair back', 'sleeve up', 'gloves, rings off'],
   board: ['flat', 'edge on the bed', 'faceplate'],
-  cone: ['flat', 'nip', 'handle off'],
-  'square-banjo': ['no gap', 'clamp', 'bed'],
-  'lock-post': ['collar down', 'lock', 'banjo'],
-  gap: ['card in here?', 'off', 'and here?'],
-  'seat-chuck': ['chuck home', 'wipe', 'jig pulled back'],
-  cutter: ['cutter in', 'draw-bar tight', 'collet tight', 'board out'],
-  'banjo-back': ['same square', 'bring it back', 'clamp'],
+  cone: ['2 flat', '3 nip', '1 handle off'],
+  'square-banjo': ['1 no gap', '2 clamp', 'bed'],
+  'lock-post': ['1 collar down', '2 lock', 'banjo'],
+  gap: ['2 card in here?', '1 off', '3 and here?'],
+  'seat-chuck': ['3 chuck home', '2 wipe', '1 jig pulled back'],
+  cutter: ['2 cutter in', '3 draw-bar tight', '3 collet tight', '1 board out'],
+  'banjo-back': ['same square', '1 bring it back', '2 clamp'],
   shake: ['does it give?', 'one finger'],
   'pick-up': ['free', 'free', 'old groove', 'cutter tip'],
-  'touch-off': ['tick', 'by hand', 'zero'],
+  'touch-off': ['2 tick', '1 by hand', '3 zero'],
   'dry-run': ['power off', 'count', 'to the relief'],
   clear: ['hands this side', 'key out', 'pin out'],
   'bar-grip': ['gripped', 'gripped', 'one true bar'],
-  'bar-lock': ['collar down', 'lock', 'bar'],
-  'bar-slide': ['slackened', 'still slides?'],
+  'bar-lock': ['1 collar down', '2 lock', 'bar'],
+  'bar-slide': ['1 slackened', '2 still slides?'],
   'power-on': ['cutter’s line', 'slowest', 'stand here'],
   cranking: ['crank', 'on the body', 'never past'],
 };

@@ -7,7 +7,7 @@ export const Look = ({ children }: { children: ComponentChildren }) => (
   </g>
 );
 
-/** The dots of the places to look at or to measure. */
+/** Where one thing touches another or is held; nothing else has a dot. */
 export const Dots = ({ at, r = 4.5 }: { at: readonly (readonly [number, number])[]; r?: number }) => (
   <g fill="var(--blue)" stroke="var(--sheet)" stroke-width="1.5">
     {at.map(([x, y]) => (

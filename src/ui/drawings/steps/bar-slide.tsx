@@ -1,6 +1,6 @@
 import { Banjo, Jig } from '../kit/jig-above.tsx';
 import { Bed, Collet, Headstock } from '../kit/lathe-above.tsx';
-import { Arrow, Dots, Look } from '../kit/marks.tsx';
+import { Arrow, Look } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 
 /** Jaws slackened, the bar slides. */
@@ -23,15 +23,9 @@ export default ({ labelled }: StepDrawingProps) => (
     <path d="M244 62v68" stroke="var(--line)" />
     <path d="M206 64h16v14h-16zM206 114h16v14h-16z" fill="var(--sheet)" stroke="var(--blue)" />
     <Look>
-      <Arrow from={[110, 74]} to={[186, 74]} both />
+      <Arrow from={[112, 96]} to={[192, 96]} both />
       <Arrow from={[214, 58]} to={[214, 34]} />
       <Arrow from={[214, 134]} to={[214, 158]} />
     </Look>
-    <Dots
-      at={[
-        [214, 84],
-        [214, 108],
-      ]}
-    />
   </Sheet>
 );

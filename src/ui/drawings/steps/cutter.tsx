@@ -1,5 +1,5 @@
 import { Cutter } from '../kit/lathe-above.tsx';
-import { Arrow, Dots, Look, Turn } from '../kit/marks.tsx';
+import { Arrow, Look, Turn } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 
 /** Cutter into the collet; nut and draw-bar turned tight. */
@@ -9,8 +9,8 @@ export default ({ labelled }: StepDrawingProps) => (
     labelled={labelled}
     labels={[
       [254, 44, 'look'],
-      [8, 34],
-      [160, 34],
+      [6, 34],
+      [146, 34],
       [256, 178],
     ]}
   >
@@ -34,6 +34,5 @@ export default ({ labelled }: StepDrawingProps) => (
       <Turn at={[21, 92]} r={13} ry={32} from={-150} to={60} />
       <Turn at={[188, 92]} r={13} ry={40} from={-150} to={60} />
     </Look>
-    <Dots at={[[206, 92]]} />
   </Sheet>
 );

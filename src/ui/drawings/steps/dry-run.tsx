@@ -1,7 +1,7 @@
 import { Fist } from '../kit/hands.tsx';
 import { Banjo, Chuck, Crank, Jig, Work } from '../kit/jig-above.tsx';
 import { Bed, Collet, Cutter, Headstock } from '../kit/lathe-above.tsx';
-import { Arrow, Dots, Ghost, Look, Turn } from '../kit/marks.tsx';
+import { Arrow, Ghost, Look, Turn } from '../kit/marks.tsx';
 import { Sheet, type StepDrawingProps } from '../kit/sheet.tsx';
 import { Unplugged } from '../kit/tools.tsx';
 
@@ -35,6 +35,5 @@ export default ({ labelled }: StepDrawingProps) => (
       <Arrow from={[150, 148]} to={[82, 148]} />
       <path d="M246 16v24M258 16v24M270 16v24M282 16v24" />
     </Look>
-    <Dots at={[[94, 95]]} />
   </Sheet>
 );
