@@ -4,6 +4,7 @@ import { join, relative, resolve, sep } from 'node:path';
 import preact from '@preact/preset-vite';
 import { build, type Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import manifest from './package.json' with { type: 'json' };
 
 const root = import.meta.dirname;
 const target = ['chrome111', 'firefox115', 'safari16.4'];
@@ -79,6 +80,47 @@ const leanWoodTables = (): Plugin => ({
 const isTable = (value: unknown): boolean =>
   Array.isArray(value) && value.every((row) => typeof row === 'object' && row !== null && 'species' in row);
 
+/** The packages whose code is in the build: what the app names itself, and what the modules of page and workers come from. */
+const carried = new Set(Object.keys(manifest.dependencies));
+
+const notePackages = (): Plugin => ({
+  name: 'note-packages',
+  apply: 'build',
+  buildEnd() {
+    for (const id of this.getModuleIds()) {
+      const name = /.*\/node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(id)?.[1];
+      if (name) carried.add(name);
+    }
+  },
+});
+
+/** A package's own licence and notices. */
+const licenceOf = (name: string): string => {
+  const dir = join(root, 'node_modules', name);
+  const files = readdirSync(dir).filter((file) => /^(licen[cs]e|notice)/i.test(file));
+  if (files.length === 0) throw new Error(`no licence in ${name}`);
+  return files.map((file) => readFileSync(join(dir, file), 'utf8').trim()).join('\n\n');
+};
+
+/** licences.txt beside index.html: each licence once, under the packages it is for. The code itself then need not repeat them. */
+const licences = (): Plugin => ({
+  name: 'licences',
+  apply: 'build',
+  generateBundle() {
+    const packagesBy = new Map<string, string[]>();
+    for (const name of [...carried].sort()) {
+      const text = licenceOf(name);
+      packagesBy.set(text, [...(packagesBy.get(text) ?? []), name]);
+    }
+    const source = [...packagesBy].map(([text, names]) => `${names.join(', ')}\n\n${text}\n`);
+    this.emitFile({
+      type: 'asset',
+      fileName: 'licences.txt',
+      source: source.join(`\n${'='.repeat(72)}\n\n`),
+    });
+  },
+});
+
 /** Fetched by the system when the app is installed, never by a page. */
 const isForInstallerOnly = (url: string): boolean => /\.png$/.test(url);
 
@@ -147,7 +189,7 @@ const firstLoad = (id: string, modules: Modules): string | null =>
 
 export default defineConfig({
   base: './',
-  plugins: [leanWoodTables(), preact(), contentSecurityPolicy(), serviceWorker()],
+  plugins: [leanWoodTables(), preact(), contentSecurityPolicy(), notePackages(), licences(), serviceWorker()],
   build: {
     target,
     assetsInlineLimit: 0,
@@ -155,13 +197,21 @@ export default defineConfig({
     rolldownOptions: {
       input: [join(root, 'index.html'), join(root, 'rescue.html')],
       output: {
+        comments: { legal: false },
         codeSplitting: {
-          groups: [{ name: firstLoad }, { name: 'drawing-kit', test: /src\/ui\/drawings\/kit\// }],
+          groups: [
+            { name: firstLoad, debugName: 'first-load' },
+            { name: 'drawing-kit', test: /src\/ui\/drawings\/kit\// },
+          ],
         },
       },
     },
   },
-  worker: { format: 'es', plugins: () => [leanWoodTables()] },
+  worker: {
+    format: 'es',
+    plugins: () => [leanWoodTables(), notePackages()],
+    rolldownOptions: { output: { comments: { legal: false } } },
+  },
   test: {
     environment: 'node',
     // One core fewer, the default, is a single one where there are two.

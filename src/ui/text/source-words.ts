@@ -1,6 +1,7 @@
 /** Where the figures come from, in the order they are met. */
 export const sourceWords = {
   title: 'Sources',
+  licences: 'Licences of the software inside',
   lead: 'Three kinds of figure: measured by you, worked out from them by geometry, and taken from handbooks. What is only common practice says so.',
   list: [
     {

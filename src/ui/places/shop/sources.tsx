@@ -13,6 +13,11 @@ const Sources = () => (
         <p>{from}</p>
       </section>
     ))}
+    <p>
+      <a class="act" href="licences.txt" target="_blank" rel="noopener">
+        {words.licences}
+      </a>
+    </p>
   </main>
 );
 
