@@ -124,6 +124,23 @@ test('a trembling thumb: two taps within a third of a second are one, and Undo i
   await until('protect');
 });
 
+test('a verdict looks pressed while a finger is on it, and a finger that slides off says nothing', async () => {
+  const look = () => button('Pass').evaluate((e) => getComputedStyle(e).outlineStyle);
+  const finger = await phone.context.newCDPSession(page);
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', ...touchPoints: { x: number; y: number }[]) =>
+    finger.send('Input.dispatchTouchEvent', { type, touchPoints });
+  const at = await button('Pass').boundingBox();
+  if (!at) throw new Error('no Pass');
+  const [x, y] = [at.x + at.width / 2, at.y + at.height / 2];
+  expect(await look()).toBe('none');
+  await touch('touchStart', { x, y });
+  await expect.poll(look).toBe('solid');
+  await touch('touchMove', { x, y: y - 200 });
+  await touch('touchEnd');
+  await expect.poll(look).toBe('none');
+  expect(await ticks()).toEqual([]);
+});
+
 test('letters: verdicts on the step, nothing in a field, nothing when held down', async () => {
   await plantRun(
     page,

@@ -5,6 +5,7 @@ import type { Verdict } from '../../domain/setup/events.ts';
 import { ToothMark } from '../drawings/tooth-marks.tsx';
 import { setUpWords as words } from '../text/set-up-words.ts';
 import { onceWhileHeld } from './held-key.ts';
+import { underFinger } from './under-finger.ts';
 
 interface Props {
   readonly verdict: Verdict;
@@ -13,7 +14,7 @@ interface Props {
   readonly onVerdict: (verdict: Verdict) => void;
 }
 
-/** Pass, fail or skip; it looks pressed while its tick is on the way to disk, and nothing else is drawn for that. */
+/** Pass, fail or skip; it looks pressed from the touch until its tick is on disk, and nothing else is drawn for that. */
 export const VerdictButton = ({ verdict, mark, buttonRef, onVerdict }: Props) => {
   const isPressed = useComputed(() =>
     pressed.value?.kind === 'ticked' && pressed.value.verdict === verdict ? true : undefined,
@@ -24,6 +25,7 @@ export const VerdictButton = ({ verdict, mark, buttonRef, onVerdict }: Props) =>
       type="button"
       class={verdict}
       data-pressed={isPressed}
+      {...underFinger}
       onKeyDown={onceWhileHeld}
       onClick={() => onVerdict(verdict)}
     >
