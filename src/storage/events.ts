@@ -26,11 +26,15 @@ export const runsOfBox = (logId: string, boxId: string): Promise<AnyEvent[]> =>
 export const appendEvent = async (event: SetUpEvent): Promise<void> => {
   try {
     await write(['events', 'touched'], (tx) => {
-      // Bare requests, whose answers nobody waits for: a page busy drawing hears of the whole, and of nothing before.
+      // Bare requests: a page busy drawing hears of the whole, or of a refusal, whose reason idb's promise does not tell.
       const bare = unwrap(tx) as IDBTransaction;
-      bare.objectStore('events').add(event);
+      const added = bare.objectStore('events').add(event);
       bare.objectStore('touched').put(touchOf(event));
       bare.commit();
+      const refused = new Promise<never>((_, reject) => {
+        added.onerror = () => reject(added.error);
+      });
+      return Promise.race([refused, tx.done]);
     });
   } catch (error) {
     if (asFailure(error).reason !== 'taken') throw error;

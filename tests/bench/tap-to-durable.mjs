@@ -149,7 +149,9 @@ try {
     await page.locator(`main[data-step="${before}"]`).waitFor();
     await page.waitForTimeout(100);
   }
-  console.log(`${rounds} taps of ${TOUCH_MS} ms at 4x throttle, Chromium ${context.browser()?.version() ?? ''}`);
+  console.log(
+    `${rounds} taps of ${TOUCH_MS} ms at 4x throttle, Chromium ${context.browser()?.version() ?? ''}`,
+  );
   console.log(`bare put, strict, same size: ${say(taken.bare)}`);
   console.log(`the same, from a bare tap:   ${say(taken.tapped)}`);
   console.log(`tap to durable event:        ${say(taken.durable)}`);

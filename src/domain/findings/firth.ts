@@ -51,6 +51,8 @@ interface At {
 const LONGEST_STEP = 5;
 const MOST_ITERATIONS = 250;
 const MOST_HALVINGS = 30;
+/** A step that ends on a slope back steeper than this share of the one it began with went too far; it would swing to and fro. */
+const OVERSHOT = 0.5;
 const SETTLED = 1e-8;
 
 /**
@@ -75,10 +77,12 @@ export const firth = (
     let scale = Math.min(1, LONGEST_STEP / longest);
     let next: At | null = null;
     let tried = beta;
+    const slope = dot(at.score, step);
     for (let halving = 0; halving < MOST_HALVINGS; halving++, scale /= 2) {
       tried = beta.map((b, i) => b + scale * (step[i] as number));
       next = evaluate(design, tried);
-      if (next && next.logLikelihood >= at.logLikelihood - 1e-12 * Math.abs(at.logLikelihood)) break;
+      const isHigher = next && next.logLikelihood >= at.logLikelihood - 1e-12 * Math.abs(at.logLikelihood);
+      if (next && isHigher && dot(next.score, step) >= -OVERSHOT * slope) break;
       next = null;
     }
     const settled = longest * Math.min(1, scale) < SETTLED || next === null;
@@ -91,6 +95,9 @@ export const firth = (
   }
   return null;
 };
+
+const dot = (a: Float64Array, b: Float64Array): number =>
+  a.reduce((sum, value, i) => sum + value * (b[i] as number), 0);
 
 const newtonStep = (at: At, p: number, held: number | undefined): Float64Array | null => {
   if (held === undefined) {

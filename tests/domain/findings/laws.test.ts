@@ -180,8 +180,22 @@ describe('laws of the model', () => {
         const end = profileInterval(other, again, 1).low;
         if (low && end && Math.abs(low.value) < 8) expect(end.value).toBeCloseTo(low.value, 3);
       }),
-      { numRuns: 60 },
+      { numRuns: 300 },
     );
+  });
+
+  it('five boxes that swing a Newton step to and fro are fitted in every unit', () => {
+    const rows = [-1, 3, -4, 2, 1].map((z, i) => ({ x: i > 0, z, y: i > 0 }));
+    for (const [scale, moved] of [
+      [1, 0],
+      [25.4, 3],
+      [1, 3],
+      [0.3, 0],
+    ] as const) {
+      const fit = firth(designOf(rows, scale, moved));
+      expect(fit?.beta[1]).toBeCloseTo(2.6222213, 6);
+      expect(fit?.iterations).toBeLessThan(30);
+    }
   });
 
   it('the interval contains the coefficient; swapping failed with right turns its sign', () => {
