@@ -19,8 +19,6 @@ export const run = computed(() => foldRun(events.value));
 /** The tap that is on its way to disk: shown as pressed, never as done. */
 export const pressed = signal<Happening | null>(null);
 let isOnItsWay = false;
-/** Another tab wrote first: what is on screen was read again. */
-export const overtaken = signal(false);
 
 /** Reads a run from the store and puts it on screen. */
 export const openRun = async (id: string): Promise<void> => {
@@ -51,7 +49,6 @@ export const record = async (happening: Happening): Promise<boolean> => {
   const callOff = atNextFrame(() => {
     pressed.value = happening;
   });
-  overtaken.value = false;
   try {
     const event = await saving;
     events.value = [...events.value, event];
@@ -60,10 +57,9 @@ export const record = async (happening: Happening): Promise<boolean> => {
     return true;
   } catch (error) {
     const { reason } = asFailure(error);
-    if (reason === 'taken') {
-      await openRun(id);
-      overtaken.value = true;
-    } else failure.value = reason;
+    // Another tab got there first: what it wrote is shown before that is said.
+    if (reason === 'taken') await openRun(id);
+    failure.value = reason;
     return false;
   } finally {
     callOff();

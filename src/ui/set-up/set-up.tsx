@@ -1,6 +1,7 @@
 import './set-up.css';
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { elsewhere } from '../../app/changes.ts';
 import { openRun, run } from '../../app/set-up-run.ts';
 import { hrefTo } from '../shell/route.ts';
 import { setUpWords as words } from '../text/set-up-words.ts';
@@ -31,6 +32,12 @@ export const SetUp = ({ runId }: { runId: string }) => {
       loaded.value = true;
     });
   }, [runId]);
+
+  // What another tab ticks shows here too.
+  const ticked = elsewhere.value;
+  useEffect(() => {
+    if (ticked) openRun(runId);
+  }, [ticked]);
 
   const state = run.value;
   if (!state || state.runId !== runId)

@@ -103,7 +103,6 @@ export const setUpWords = {
   contested:
     'Two devices wrote this set-up without having seen each other. The setting is not known: check again.',
   readOnly: 'A newer version of the app wrote this set-up. It can be looked at here, not changed.',
-  overtaken: 'Another tab got there first. This is how it stands now.',
   timeline: 'How it went',
   closedRun: 'This set-up is closed.',
   stillSet: (clock: string, what: string, more: number) =>
