@@ -22,8 +22,8 @@ export const changes = Object.fromEntries(TOPICS.map((topic) => [topic, signal(0
   Signal<number>
 >;
 
-/** Moves when another tab wrote events. */
-export const elsewhere = signal(0);
+/** How often another tab has written events. */
+export const eventsElsewhere = signal(0);
 
 const bump = (topic: Topic): void => {
   changes[topic].value += 1;
@@ -40,6 +40,6 @@ export const followOtherTabs = (): void => {
   listen((message) => {
     const topic = (message as { topic?: Topic }).topic;
     if (topic && TOPICS.includes(topic)) bump(topic);
-    if (topic === 'events') elsewhere.value += 1;
+    if (topic === 'events') eventsElsewhere.value += 1;
   });
 };

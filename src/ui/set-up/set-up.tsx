@@ -1,7 +1,7 @@
 import './set-up.css';
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { elsewhere } from '../../app/changes.ts';
+import { eventsElsewhere } from '../../app/changes.ts';
 import { openRun, run } from '../../app/set-up-run.ts';
 import { hrefTo } from '../shell/route.ts';
 import { setUpWords as words } from '../text/set-up-words.ts';
@@ -34,10 +34,10 @@ export const SetUp = ({ runId }: { runId: string }) => {
   }, [runId]);
 
   // What another tab ticks shows here too.
-  const ticked = elsewhere.value;
+  const writes = eventsElsewhere.value;
   useEffect(() => {
-    if (ticked) openRun(runId);
-  }, [ticked]);
+    if (writes > 0) openRun(runId);
+  }, [writes]);
 
   const state = run.value;
   if (!state || state.runId !== runId)

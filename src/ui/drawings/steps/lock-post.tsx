@@ -8,7 +8,7 @@ export default ({ labelled }: StepDrawingProps) => (
     of="lock-post"
     labelled={labelled}
     labels={[
-      [6, 84, 'look'],
+      [2, 84, 'look'],
       [262, 96, 'look'],
       [84, 128, 'aside', 'end'],
     ]}
