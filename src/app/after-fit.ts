@@ -1,4 +1,4 @@
-import type { Closing, Later, LaterVerdict, Seat } from '../domain/log/records.ts';
+import type { Closing, Later, LaterVerdict, Seat } from '../domain/box/records.ts';
 import { today } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
 import { askToKeep } from '../platform/persist.ts';

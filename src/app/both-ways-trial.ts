@@ -1,7 +1,7 @@
-import { drawLots } from '../domain/findings/draw-lots.ts';
-import { type TrialQuestion, trialQuestions } from '../domain/findings/trial-questions.ts';
-import { seededRandom } from '../domain/log/random.ts';
-import type { BothWaysPlan, TrialMeasure } from '../domain/log/records.ts';
+import type { BothWaysPlan, TrialMeasure } from '../domain/box/records.ts';
+import { drawLots } from '../domain/experiment/draw-lots.ts';
+import { type TrialQuestion, trialQuestions } from '../domain/experiment/trial-questions.ts';
+import { seededRandom } from '../domain/random.ts';
 import { freshSeed } from '../platform/chance.ts';
 import { today } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';

@@ -1,5 +1,5 @@
-import { mayVary } from '../domain/findings/trial-step.ts';
-import type { BothWaysPlan } from '../domain/log/records.ts';
+import type { BothWaysPlan } from '../domain/box/records.ts';
+import { mayVary } from '../domain/experiment/trial-step.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
 import { changeRecord, listRecords } from '../storage/records.ts';
 import type { BoxOnHand } from './boxes.ts';

@@ -1,4 +1,4 @@
-import type { Box } from '../domain/log/records.ts';
+import type { Box } from '../domain/box/records.ts';
 import { foldRun, type RunState } from '../domain/setup/fold.ts';
 import { boxesFromNewest } from '../storage/boxes.ts';
 import { eventsOfRun } from '../storage/events.ts';

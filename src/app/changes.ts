@@ -1,5 +1,5 @@
 import { type Signal, signal } from '@preact/signals-core';
-import type { Kind } from '../domain/log/records.ts';
+import type { Kind } from '../domain/box/records.ts';
 import { listen, post } from '../platform/channel.ts';
 
 /** What can change under a screen. */

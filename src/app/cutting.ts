@@ -1,4 +1,4 @@
-import type { Cut } from '../domain/log/records.ts';
+import type { Cut } from '../domain/box/records.ts';
 import type { Happening, Part, SetUpEvent } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';
 import type { Millimetres } from '../domain/units/brands.ts';

@@ -1,4 +1,4 @@
-import type { WoodFacts } from '../domain/findings/rows-from-log.ts';
+import type { WoodFacts } from '../domain/findings/rows/rows-from-log.ts';
 import { speciesTable } from '../domain/wood/species-table.ts';
 
 /** What the tables say of every wood, as the findings need it. */

@@ -1,4 +1,4 @@
-import type { Box, Instrument } from '../domain/log/records.ts';
+import type { Box, Instrument } from '../domain/box/records.ts';
 import type { Length } from '../domain/units/length.ts';
 import { changeRecord, listRecords } from '../storage/records.ts';
 import { type BoxOnHand, changeBox } from './boxes.ts';

@@ -1,8 +1,8 @@
 import type { MeasuredAngle } from '../domain/alignment/gauge.ts';
 import { measuredAngle } from '../domain/alignment/measure.ts';
 import { type Together, together } from '../domain/alignment/walls.ts';
-import { latestRun } from '../domain/log/next-thing.ts';
-import type { Box, Rig } from '../domain/log/records.ts';
+import type { Box, Rig } from '../domain/box/records.ts';
+import { latestRun } from '../domain/box/stages.ts';
 import type { Part } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';
 import { readingsInForce } from '../domain/setup/readings-in-force.ts';

@@ -1,9 +1,9 @@
 import { axialPlay } from '../domain/alignment/play.ts';
 import { sidesTouched } from '../domain/alignment/walls.ts';
+import type { Box, Rig } from '../domain/box/records.ts';
 import { type CutPiece, type Fit, fitOf, type Pair } from '../domain/joint/fit.ts';
 import { type FitTarget, targetFor } from '../domain/joint/fit-target.ts';
 import { flankSlope } from '../domain/joint/profile.ts';
-import type { Box, Rig } from '../domain/log/records.ts';
 import { ok, type Result } from '../domain/result.ts';
 import type { Part } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';

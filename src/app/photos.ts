@@ -1,4 +1,4 @@
-import type { PhotoRef } from '../domain/log/records.ts';
+import type { PhotoRef } from '../domain/box/records.ts';
 import { newId } from '../platform/ids.ts';
 import { shrinkPhoto } from '../platform/photo.ts';
 import { getPhoto, getThumbnail } from '../storage/photos.ts';

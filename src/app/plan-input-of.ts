@@ -1,6 +1,6 @@
+import type { OwnWood, Plan, Rig, WoodUse } from '../domain/box/records.ts';
 import type { Dial } from '../domain/joint/dial.ts';
 import type { PlanInput, Slide } from '../domain/joint/plan-input.ts';
-import type { OwnWood, Plan, Rig, WoodUse } from '../domain/log/records.ts';
 import { type Millimetres, mm, moisture, rad } from '../domain/units/brands.ts';
 import type { SwingingPiece } from '../domain/wood/movement.ts';
 import { strainOf, usualStrain } from '../domain/wood/strain-of.ts';

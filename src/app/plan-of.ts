@@ -1,3 +1,4 @@
+import type { BoreReading, Box, Instrument, Rig } from '../domain/box/records.ts';
 import {
   type Bore,
   type BoreMeasure,
@@ -11,7 +12,6 @@ import { type Pair, tenonForClearance } from '../domain/joint/fit.ts';
 import { type JointPlan, type PlannedPass, planJoint, planPasses } from '../domain/joint/plan.ts';
 import type { PlanInput } from '../domain/joint/plan-input.ts';
 import { checkTenon, type TenonCheck } from '../domain/joint/tenon-check.ts';
-import type { BoreReading, Box, Instrument, Rig } from '../domain/log/records.ts';
 import { ok, type Result } from '../domain/result.ts';
 import { type Millimetres, mm } from '../domain/units/brands.ts';
 import { listRecords } from '../storage/records.ts';

@@ -1,4 +1,4 @@
-import type { Rig } from '../domain/log/records.ts';
+import type { Rig } from '../domain/box/records.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
 import { changeRecord, getRecord, listRecords } from '../storage/records.ts';
 import { announce } from './changes.ts';

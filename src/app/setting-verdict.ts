@@ -2,7 +2,7 @@ import { measuredAngle } from '../domain/alignment/measure.ts';
 import type { AlignedJoint } from '../domain/alignment/tolerance.ts';
 import { judgeReading, type OtherPiece, type SettingVerdict } from '../domain/alignment/verdict.ts';
 import { together } from '../domain/alignment/walls.ts';
-import type { Box } from '../domain/log/records.ts';
+import type { Box } from '../domain/box/records.ts';
 import { ok, type Result } from '../domain/result.ts';
 import type { RunState } from '../domain/setup/fold.ts';
 import type { Reading } from '../domain/setup/reading.ts';

@@ -1,4 +1,4 @@
-import type { Box, Plan } from '../domain/log/records.ts';
+import type { Box, Plan } from '../domain/box/records.ts';
 import { today } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
 import { isAnyOpen } from '../storage/boxes.ts';

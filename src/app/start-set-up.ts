@@ -1,4 +1,4 @@
-import { latestRun } from '../domain/log/next-thing.ts';
+import { latestRun } from '../domain/box/stages.ts';
 import type { Part, SetUpEvent } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';
 import { carriedOver, movementsBetween } from '../domain/setup/inherit.ts';

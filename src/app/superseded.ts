@@ -1,4 +1,4 @@
-import type { Stored } from '../domain/log/records.ts';
+import type { Stored } from '../domain/box/records.ts';
 import { changeRecord, listSuperseded } from '../storage/records.ts';
 import type { Superseded } from '../storage/schema.ts';
 import { announce } from './changes.ts';

@@ -1,8 +1,8 @@
-import { caseOf, shapeOf } from '../domain/findings/case-of.ts';
-import { clearanceTrialsOf } from '../domain/findings/clearance-trials.ts';
-import { type Suspect, suspects } from '../domain/findings/suspects.ts';
+import type { Box } from '../domain/box/records.ts';
+import { caseOf, shapeOf } from '../domain/findings/answers/case-of.ts';
+import { type Suspect, suspects } from '../domain/findings/answers/suspects.ts';
+import { clearanceTrialsOf } from '../domain/findings/rows/clearance-trials.ts';
 import { usualClearance } from '../domain/joint/clearance.ts';
-import type { Box } from '../domain/log/records.ts';
 import type { RunState } from '../domain/setup/fold.ts';
 import { rigById } from './rigs.ts';
 

@@ -1,4 +1,4 @@
-import type { TenonReading } from '../domain/log/records.ts';
+import type { TenonReading } from '../domain/box/records.ts';
 import { type Millimetres, mm } from '../domain/units/brands.ts';
 
 /** A turned tenon as its readings tell it. */

@@ -1,8 +1,8 @@
+import type { Box, Trial } from '../domain/box/records.ts';
 import { type Advice, adviceFor } from '../domain/joint/advice.ts';
 import type { TwoTries } from '../domain/joint/correction.ts';
 import type { Pair } from '../domain/joint/fit.ts';
 import type { KnownJoint } from '../domain/joint/trial-evidence.ts';
-import type { Box, Trial } from '../domain/log/records.ts';
 import type { Result } from '../domain/result.ts';
 import { mm, turns } from '../domain/units/brands.ts';
 import { depthReached } from './cutting.ts';

@@ -1,4 +1,4 @@
-import type { Box, Trial } from '../domain/log/records.ts';
+import type { Box, Trial } from '../domain/box/records.ts';
 import { newId } from '../platform/ids.ts';
 import { changeBox } from './boxes.ts';
 

@@ -1,4 +1,4 @@
-import type { OwnWood } from '../domain/log/records.ts';
+import type { OwnWood } from '../domain/box/records.ts';
 import { type Millimetres, mm, moisture } from '../domain/units/brands.ts';
 import { clearanceForSeason } from '../domain/wood/movement.ts';
 import { type Species, speciesTable } from '../domain/wood/species-table.ts';

@@ -4,7 +4,7 @@ export type Result<T, E = Refusal> =
   | { readonly ok: false; readonly error: E };
 
 /**
- * Why an input was refused, as data; ui/text turns it into words in the user's unit.
+ * Why an input was refused, as data; the screen turns it into words in the user's unit.
  * `field` is the name of the offending input. Lengths are mm, angles radians, moisture percent points.
  */
 export type Refusal =

@@ -1,4 +1,4 @@
-import type { Day } from '../domain/log/records.ts';
+import type { Day } from '../domain/box/records.ts';
 import type { Stamp } from '../domain/setup/events.ts';
 import { newId } from './ids.ts';
 

@@ -1,4 +1,4 @@
-import type { Stored } from '../domain/log/records.ts';
+import type { Stored } from '../domain/box/records.ts';
 import { BOXES_BY_NUMBER, BOXES_CLOSED } from './names.ts';
 import { read } from './write.ts';
 

@@ -1,4 +1,4 @@
-import type { Bodies, Kind, Stored } from '../domain/log/records.ts';
+import type { Bodies, Kind, Stored } from '../domain/box/records.ts';
 import { mergeVersions } from '../domain/log/version.ts';
 import type { SetUpEvent } from '../domain/setup/events.ts';
 import type { PhotoBytes, Thumbnail } from './schema.ts';

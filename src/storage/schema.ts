@@ -1,5 +1,5 @@
 import type { DBSchema } from 'idb';
-import type { Kind, Stored } from '../domain/log/records.ts';
+import type { Kind, Stored } from '../domain/box/records.ts';
 import type { ForeignEvent, SetUpEvent } from '../domain/setup/events.ts';
 
 /** A photo's upright, metadata-free JPEG. Bytes, not a Blob: some browsers' private mode refuses Blobs. */

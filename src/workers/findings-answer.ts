@@ -1,8 +1,8 @@
-import { findingsOf } from '../domain/findings/findings.ts';
-import { lastAlike } from '../domain/findings/last-alike.ts';
-import { rowsFromLogs } from '../domain/findings/rows-from-log.ts';
-import { dictionarySheet, rowsSheet } from '../domain/findings/rows-sheet.ts';
-import { powerTable } from '../domain/findings/trial-power.ts';
+import { powerTable } from '../domain/experiment/trial-power.ts';
+import { findingsOf } from '../domain/findings/answers/findings.ts';
+import { lastAlike } from '../domain/findings/answers/last-alike.ts';
+import { rowsFromLogs } from '../domain/findings/rows/rows-from-log.ts';
+import { dictionarySheet, rowsSheet } from '../domain/findings/rows/rows-sheet.ts';
 import { sha256 } from '../storage/backup/sha256.ts';
 import { sheetCsv } from '../storage/backup/sheet-csv.ts';
 import { type KeptOfLog, readKept } from '../storage/kept.ts';

@@ -1,5 +1,5 @@
-import type { FoldedLog, WoodFacts } from '../domain/findings/rows-from-log.ts';
-import type { Bodies, Kind } from '../domain/log/records.ts';
+import type { Bodies, Kind } from '../domain/box/records.ts';
+import type { FoldedLog, WoodFacts } from '../domain/findings/rows/rows-from-log.ts';
 import type { KeptOfLog } from '../storage/kept.ts';
 import { listRecords } from '../storage/records.ts';
 import { readRuns } from './kept-runs.ts';

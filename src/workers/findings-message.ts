@@ -1,8 +1,8 @@
-import type { Standing } from '../domain/findings/both-ways-standing.ts';
-import type { Findings } from '../domain/findings/findings.ts';
-import type { LastAlike } from '../domain/findings/last-alike.ts';
-import type { WoodFacts } from '../domain/findings/rows-from-log.ts';
-import type { PowerAt } from '../domain/findings/trial-power.ts';
+import type { Standing } from '../domain/experiment/both-ways-standing.ts';
+import type { PowerAt } from '../domain/experiment/trial-power.ts';
+import type { Findings } from '../domain/findings/answers/findings.ts';
+import type { LastAlike } from '../domain/findings/answers/last-alike.ts';
+import type { WoodFacts } from '../domain/findings/rows/rows-from-log.ts';
 
 /** Which logs to read (several are pooled, each a source of its own), and what the tables say of woods: the page has them already. */
 interface OfLogs {

@@ -1,6 +1,6 @@
-import { type Standing, standingOf } from '../domain/findings/both-ways-standing.ts';
-import { type TrialBox, trialBoxOf } from '../domain/findings/trial-box.ts';
-import type { BothWaysPlan } from '../domain/log/records.ts';
+import type { BothWaysPlan } from '../domain/box/records.ts';
+import { type Standing, standingOf } from '../domain/experiment/both-ways-standing.ts';
+import { type TrialBox, trialBoxOf } from '../domain/experiment/trial-box.ts';
 import { foldRun } from '../domain/setup/fold.ts';
 import { eventsOfRun } from '../storage/events.ts';
 import { getRecord, listRecords } from '../storage/records.ts';

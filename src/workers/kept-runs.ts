@@ -1,5 +1,5 @@
-import { type CutRun, cutRuns } from '../domain/findings/cut-run.ts';
-import { FOLD_RULE, packRuns, unpackRuns } from '../domain/findings/packed-runs.ts';
+import { type CutRun, cutRuns } from '../domain/findings/rows/cut-run.ts';
+import { FOLD_RULE, packRuns, unpackRuns } from '../domain/findings/rows/packed-runs.ts';
 import { foldRun } from '../domain/setup/fold.ts';
 import { eventsOfRun } from '../storage/events.ts';
 import { type KeptOfLog, keep } from '../storage/kept.ts';

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { strToU8, zipSync } from 'fflate';
+import type { Bodies, Kind, Stored } from '../../src/domain/box/records.ts';
 import { CALIPER, PEAR, RIGS } from '../../src/domain/log/demo/rigs.ts';
-import type { Bodies, Kind, Stored } from '../../src/domain/log/records.ts';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { type BackupLog, ENTRIES, FORMAT, FORMAT_VERSION } from '../../src/storage/backup/format.ts';
 import { manyBoxes, NOW } from '../domain/demo/workshop.ts';

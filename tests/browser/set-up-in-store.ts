@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import type { Kind, Stored } from '../../src/domain/log/records.ts';
+import type { Kind, Stored } from '../../src/domain/box/records.ts';
 import type { Settings } from '../../src/domain/log/settings.ts';
 import type { Happening, SetUpEvent } from '../../src/domain/setup/events.ts';
 import { serve } from '../tools/serve.mjs';

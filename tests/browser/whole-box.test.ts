@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import type { Box, Stored } from '../../src/domain/log/records.ts';
+import type { Box, Stored } from '../../src/domain/box/records.ts';
 import { openPhone } from '../tools/browser.mjs';
 import { serve } from '../tools/serve.mjs';
 import { CAMERA, withExif } from './exif-jpeg.ts';

@@ -9,6 +9,9 @@ interface Rule {
   readonly why: string;
 }
 
+/** Files of words: those shared by several screens, and those beside the screen they belong to. */
+const WORDS = /^src\/ui\/(words\/|.*\bwords\.ts$)/;
+
 /** Who may import whom. The first rule that fits a file is its rule. A package stands by its name, a file by its path. */
 const TABLE: readonly Rule[] = [
   {
@@ -17,7 +20,7 @@ const TABLE: readonly Rule[] = [
     why: 'Foreign data is checked in the domain, and valibot is used for nothing else.',
   },
   {
-    from: /^src\/domain\/findings\//,
+    from: /^src\/domain\/(findings|experiment)\//,
     may: [/^src\/domain\//, /^shared\//, /^@stdlib\//],
     why: 'Findings are pure and take their distributions from one probability library.',
   },
@@ -52,8 +55,8 @@ const TABLE: readonly Rule[] = [
     why: 'Use cases join domain, storage and platform, and never draw.',
   },
   {
-    from: /^src\/ui\/text\//,
-    may: [/^src\/ui\/text\//, /^src\/(domain|app|platform|storage)\//, /^date-fns$/],
+    from: WORDS,
+    may: [WORDS, /^src\/(domain|app|platform)\//, /^date-fns$/],
     why: 'Words are made from what the other layers say, and draw nothing.',
   },
   {
@@ -93,11 +96,11 @@ const TABLE: readonly Rule[] = [
 const TYPES_MAY: readonly Rule[] = [
   {
     from: /^src\/ui\//,
-    may: [/^src\/storage\/(failure|schema)\.ts$/],
+    may: [/^src\/storage\/(failure|schema|backup\/format)\.ts$/],
     why: 'The shape of a failure may be named where its words are.',
   },
   {
-    from: /^src\/ui\/text\//,
+    from: WORDS,
     may: [/^src\/ui\/drawings\//],
     why: 'Every drawing has its sentence, and the type says that none is forgotten.',
   },

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import checks from '../../shared/stats-checks.json' with { type: 'json' };
-import { type Design, designFrom, firth } from '../../src/domain/findings/firth.ts';
-import { profileInterval, profileTest } from '../../src/domain/findings/firth-profile.ts';
+import { type Design, designFrom, firth } from '../../src/domain/findings/statistics/firth.ts';
+import { profileInterval, profileTest } from '../../src/domain/findings/statistics/firth-profile.ts';
 import { expectDigits } from '../domain/findings/expect-digits.ts';
 
 // Heinze and Schemper 2002 and the R package logistf 1.26.1 (data sexagg); figures in shared/stats-checks.json.

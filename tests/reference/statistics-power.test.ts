@@ -1,7 +1,7 @@
 import jstat from 'jstat';
 import { describe, expect, it } from 'vitest';
-import { exactPower } from '../../src/domain/findings/exact-power.ts';
-import { drift, shift } from '../../src/domain/findings/rank-statistics.ts';
+import { exactPower } from '../../src/domain/findings/statistics/exact-power.ts';
+import { drift, shift } from '../../src/domain/findings/statistics/rank-statistics.ts';
 import { expectDigits } from '../domain/findings/expect-digits.ts';
 
 describe('exact power of Fisher’s test', () => {

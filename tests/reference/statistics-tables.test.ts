@@ -1,25 +1,25 @@
 import jstat from 'jstat';
 import { describe, expect, it } from 'vitest';
 import checks from '../../shared/stats-checks.json' with { type: 'json' };
-import { proportion, type TwoByTwo, twoByTwo } from '../../src/domain/findings/counts.ts';
+import { proportion, type TwoByTwo, twoByTwo } from '../../src/domain/findings/statistics/counts.ts';
 import {
   betaCdf,
   betaQuantile,
   chiSquareTail,
   normalQuantile,
   tTails,
-} from '../../src/domain/findings/distributions.ts';
-import { exactOverStrata, fisherExact } from '../../src/domain/findings/exact.ts';
+} from '../../src/domain/findings/statistics/distributions.ts';
+import { exactOverStrata, fisherExact } from '../../src/domain/findings/statistics/exact.ts';
 import {
   clopperPearson,
   newcombeDifference,
   relativeRiskInterval,
   wilson,
-} from '../../src/domain/findings/intervals.ts';
-import { homogeneity, pooledOdds } from '../../src/domain/findings/mantel-haenszel.ts';
-import { conditionalOdds } from '../../src/domain/findings/odds-interval.ts';
-import { benjaminiHochberg, holm } from '../../src/domain/findings/several-tests.ts';
-import { trend } from '../../src/domain/findings/trend.ts';
+} from '../../src/domain/findings/statistics/intervals.ts';
+import { homogeneity, pooledOdds } from '../../src/domain/findings/statistics/mantel-haenszel.ts';
+import { conditionalOdds } from '../../src/domain/findings/statistics/odds-interval.ts';
+import { benjaminiHochberg, holm } from '../../src/domain/findings/statistics/several-tests.ts';
+import { trend } from '../../src/domain/findings/statistics/trend.ts';
 import { expectDigits, must } from '../domain/findings/expect-digits.ts';
 
 // Source of every figure taken from `checks`: shared/stats-checks.json, which names the paper or manual of each and the

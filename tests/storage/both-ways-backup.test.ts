@@ -1,6 +1,6 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { expect, test } from 'vitest';
-import type { BothWaysPlan } from '../../src/domain/log/records.ts';
+import type { BothWaysPlan } from '../../src/domain/box/records.ts';
 import { makeBackup } from '../../src/storage/backup/make-backup.ts';
 import { readBackup } from '../../src/storage/backup/read-backup.ts';
 import { takeIn } from '../../src/storage/backup/take-in.ts';

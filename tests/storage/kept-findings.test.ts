@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import type { Stored } from '../../src/domain/log/records.ts';
+import type { Stored } from '../../src/domain/box/records.ts';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { makeBackup } from '../../src/storage/backup/make-backup.ts';
 import { type Backup, readBackup } from '../../src/storage/backup/read-backup.ts';

@@ -1,7 +1,7 @@
 import { IDBFactory } from 'fake-indexeddb';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Stored } from '../../src/domain/log/records.ts';
+import type { Stored } from '../../src/domain/box/records.ts';
 import { compareVersions, mergeVersions } from '../../src/domain/log/version.ts';
 import { disconnect } from '../../src/storage/connection.ts';
 import { getRecord, listSuperseded, mergeRecord } from '../../src/storage/records.ts';

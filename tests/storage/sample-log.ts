@@ -1,4 +1,4 @@
-import type { Box, Closing, OwnWood, Stored } from '../../src/domain/log/records.ts';
+import type { Box, Closing, OwnWood, Stored } from '../../src/domain/box/records.ts';
 import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { mm } from '../../src/domain/units/brands.ts';

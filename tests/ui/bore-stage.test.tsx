@@ -4,9 +4,9 @@ import { cleanup, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { boxById } from '../../src/app/boxes.ts';
 import { caliperOf } from '../../src/app/instruments.ts';
-import type { Plan } from '../../src/domain/log/records.ts';
+import type { Plan } from '../../src/domain/box/records.ts';
+import BoreStage from '../../src/ui/bench/bore/stage.tsx';
 import { useLive } from '../../src/ui/parts/use-live.ts';
-import BoreStage from '../../src/ui/places/bench/bore-stage.tsx';
 import { boxOf, choose, freshLog, newBoxOf, PLAN, press, seen, type } from './plan-shop.ts';
 
 /** The stage as the Bench shows it: drawn again when the box changes. */

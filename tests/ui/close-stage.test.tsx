@@ -2,9 +2,9 @@
 import 'fake-indexeddb/auto';
 import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Closing } from '../../src/domain/log/records.ts';
-import CloseStage from '../../src/ui/places/bench/close-stage.tsx';
-import LaterOffer from '../../src/ui/places/bench/later-offer.tsx';
+import type { Closing } from '../../src/domain/box/records.ts';
+import CloseStage from '../../src/ui/bench/close/stage.tsx';
+import LaterOffer from '../../src/ui/bench/later-offer.tsx';
 import { boxOf, change, newBox, show } from './cut-box-on-bench.tsx';
 
 let id = '';

@@ -8,13 +8,13 @@ import { changeSettings, openSession } from '../../src/app/session.ts';
 import { openRun, record, run } from '../../src/app/set-up-run.ts';
 import { startBox } from '../../src/app/start-box.ts';
 import { startSetUp } from '../../src/app/start-set-up.ts';
-import { latestRun } from '../../src/domain/log/next-thing.ts';
-import type { Box, Plan } from '../../src/domain/log/records.ts';
+import type { Box, Plan } from '../../src/domain/box/records.ts';
+import { latestRun } from '../../src/domain/box/stages.ts';
 import type { Part } from '../../src/domain/setup/events.ts';
 import { mm } from '../../src/domain/units/brands.ts';
 import { forget } from '../../src/storage/connection.ts';
+import type { StageProps } from '../../src/ui/bench/bench.tsx';
 import { useLive } from '../../src/ui/parts/use-live.ts';
-import type { StageProps } from '../../src/ui/places/bench/bench.tsx';
 
 export const length = (value: number, text: string) => ({ mm: mm(value), text });
 

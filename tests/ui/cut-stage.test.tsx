@@ -5,8 +5,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { recordPass } from '../../src/app/cutting.ts';
 import { writer } from '../../src/app/session.ts';
 import { appendEvent } from '../../src/storage/events.ts';
-import CutRecess from '../../src/ui/places/bench/cut-recess-stage.tsx';
-import CutTenon from '../../src/ui/places/bench/cut-tenon-stage.tsx';
+import CutRecess from '../../src/ui/bench/cut/recess-stage.tsx';
+import CutTenon from '../../src/ui/bench/cut/tenon-stage.tsx';
 import { route } from '../../src/ui/shell/route.ts';
 import { boxOf, change, length, newBox, runOf, setUp, show } from './cut-box-on-bench.tsx';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { turnsWords } from '../../src/ui/text/dial-words.ts';
+import { turnsWords } from '../../src/ui/words/dial.ts';
 
 const said = (count: number) => turnsWords(count).replaceAll('\u00a0', ' ');
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Look } from '../../src/domain/findings/both-ways-standing.ts';
-import type { TwoByTwo } from '../../src/domain/findings/counts.ts';
-import type { Because, Verdict } from '../../src/domain/findings/words.ts';
-import { resultWords } from '../../src/ui/text/both-ways-result-words.ts';
-import { becauseWords, linkSentence, linkWord, linkWords } from '../../src/ui/text/findings-link-words.ts';
-import { findingsWords } from '../../src/ui/text/findings-words.ts';
+import type { Look } from '../../src/domain/experiment/both-ways-standing.ts';
+import type { Because, Verdict } from '../../src/domain/findings/answers/words.ts';
+import type { TwoByTwo } from '../../src/domain/findings/statistics/counts.ts';
+import { resultWords } from '../../src/ui/findings/both-ways-result-words.ts';
+import { becauseWords, linkSentence, linkWord, linkWords } from '../../src/ui/findings/link-words.ts';
+import { findingsWords } from '../../src/ui/findings/words.ts';
 
 const table = (a: number, b: number, c: number, d: number): TwoByTwo => ({ a, b, c, d });
 const nameOf = (step: string) => `the ${step}`;

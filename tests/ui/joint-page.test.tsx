@@ -5,9 +5,9 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { changeBox } from '../../src/app/boxes.ts';
 import { changeRig, FIRST_RIG_ID } from '../../src/app/rigs.ts';
 import { changeSettings } from '../../src/app/session.ts';
-import JobCard from '../../src/ui/places/joint/job-card.tsx';
-import Joint from '../../src/ui/places/joint/joint.tsx';
-import { magnifiedTo, sectionScale, TO_FIT } from '../../src/ui/places/joint/section-scale.ts';
+import JobCard from '../../src/ui/joint/job-card.tsx';
+import Joint from '../../src/ui/joint/joint.tsx';
+import { magnifiedTo, sectionScale, TO_FIT } from '../../src/ui/joint/section-scale.ts';
 import { boxOf, freshLog, length, newBoxOf, press, seen } from './plan-shop.ts';
 
 beforeEach(() => freshLog('mm'));

@@ -6,10 +6,10 @@ import { jointUnder, type KnownPair, knownPair } from '../../src/app/joint-view.
 import { planOf, type Reckoned } from '../../src/app/plan-of.ts';
 import { UNKNOWN_RIG } from '../../src/app/rigs.ts';
 import { adviceOn, knownJoint } from '../../src/app/trial-advice.ts';
-import type { Box, Rig, Trial } from '../../src/domain/log/records.ts';
+import type { Box, Rig, Trial } from '../../src/domain/box/records.ts';
 import { MM_PER_INCH, rad } from '../../src/domain/units/brands.ts';
-import { JointScale } from '../../src/ui/places/joint/joint-scale.tsx';
-import { remedyWords } from '../../src/ui/text/advice-words.ts';
+import { remedyWords } from '../../src/ui/bench/trial/advice-words.ts';
+import { JointScale } from '../../src/ui/joint/joint-scale.tsx';
 import { gotten } from '../domain/joint/results.ts';
 import { givenOf, length, PLAN, plannedBox } from './plan-shop.ts';
 

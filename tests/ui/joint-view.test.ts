@@ -5,7 +5,7 @@ import { type Conditions, jointUnder, type KnownPair, knownPair } from '../../sr
 import { pairToBe, passesOf } from '../../src/app/pair-to-be.ts';
 import { planOf } from '../../src/app/plan-of.ts';
 import { UNKNOWN_RIG } from '../../src/app/rigs.ts';
-import type { Box, Rig } from '../../src/domain/log/records.ts';
+import type { Box, Rig } from '../../src/domain/box/records.ts';
 import { mm, moisture, rad } from '../../src/domain/units/brands.ts';
 import { clearanceForSeason } from '../../src/domain/wood/movement.ts';
 import { gotten } from '../domain/joint/results.ts';

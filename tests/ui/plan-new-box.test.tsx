@@ -4,7 +4,7 @@ import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/pr
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { allBoxes } from '../../src/app/boxes.ts';
 import { changeRig, FIRST_RIG_ID } from '../../src/app/rigs.ts';
-import NewBox from '../../src/ui/places/bench/new-box.tsx';
+import NewBox from '../../src/ui/bench/plan/new-box.tsx';
 import { choose, freshLog, length, newBoxOf, PLAN, press, seen, type } from './plan-shop.ts';
 
 const begin = async () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Given, passesTo, planOf, type Reckoned } from '../../src/app/plan-of.ts';
 import { UNKNOWN_RIG } from '../../src/app/rigs.ts';
 import { USUAL } from '../../src/app/usual-figures.ts';
-import type { Box, Plan, Rig } from '../../src/domain/log/records.ts';
+import type { Box, Plan, Rig } from '../../src/domain/box/records.ts';
 import type { Refusal } from '../../src/domain/result.ts';
 import { MM_PER_INCH, mm } from '../../src/domain/units/brands.ts';
 

@@ -4,7 +4,7 @@ import { type BoxOnHand, boxById } from '../../src/app/boxes.ts';
 import type { Given } from '../../src/app/plan-of.ts';
 import { changeSettings, openSession } from '../../src/app/session.ts';
 import { startBox } from '../../src/app/start-box.ts';
-import type { Box, Plan, Rig } from '../../src/domain/log/records.ts';
+import type { Box, Plan, Rig } from '../../src/domain/box/records.ts';
 import { mm } from '../../src/domain/units/brands.ts';
 import { forget } from '../../src/storage/connection.ts';
 import { sampleBox } from '../storage/sample-log.ts';

@@ -3,8 +3,8 @@ import 'fake-indexeddb/auto';
 import { cleanup, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { changeRig, FIRST_RIG_ID } from '../../src/app/rigs.ts';
-import type { Plan } from '../../src/domain/log/records.ts';
-import PlanStage from '../../src/ui/places/bench/plan-stage.tsx';
+import type { Plan } from '../../src/domain/box/records.ts';
+import PlanStage from '../../src/ui/bench/plan/stage.tsx';
 import { boxOf, freshLog, length, newBoxOf, PLAN, press, seen, type } from './plan-shop.ts';
 
 const show = async (plan: Plan = PLAN) => {

@@ -5,8 +5,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { allProcedures } from '../../src/app/procedures.ts';
 import { bringBack, replacedVersions } from '../../src/app/superseded.ts';
 import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
-import Procedures from '../../src/ui/places/shop/procedures.tsx';
 import { route } from '../../src/ui/shell/route.ts';
+import Procedures from '../../src/ui/shop/procedures/procedures.tsx';
 import { choose, freshLog, press, type } from './plan-shop.ts';
 
 /** The place as Shop shows it: it follows the address. */

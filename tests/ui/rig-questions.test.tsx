@@ -3,8 +3,8 @@ import 'fake-indexeddb/auto';
 import { cleanup, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { allRigs, changeRig, FIRST_RIG_ID, rigById } from '../../src/app/rigs.ts';
-import RigPlace from '../../src/ui/places/shop/rig.tsx';
 import { route } from '../../src/ui/shell/route.ts';
+import RigPlace from '../../src/ui/shop/rig/rig.tsx';
 import { choose, freshLog, length, press, seen, type } from './plan-shop.ts';
 
 /** The place as Shop shows it: it follows the address. */

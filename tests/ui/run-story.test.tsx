@@ -4,7 +4,7 @@ import { afterEach, expect, it } from 'vitest';
 import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
 import type { Happening, SetUpEvent } from '../../src/domain/setup/events.ts';
 import { foldRun } from '../../src/domain/setup/fold.ts';
-import { RunStory } from '../../src/ui/places/boxes/run-story.tsx';
+import { RunStory } from '../../src/ui/boxes/run-story.tsx';
 
 const procedure = DEFAULT_PROCEDURES['board-and-cone'];
 const HAPPENED: readonly Happening[] = [

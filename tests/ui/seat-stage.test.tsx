@@ -2,7 +2,7 @@
 import 'fake-indexeddb/auto';
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import SeatStage from '../../src/ui/places/bench/seat-stage.tsx';
+import SeatStage from '../../src/ui/bench/seat/stage.tsx';
 import { boxOf, newBox, show } from './cut-box-on-bench.tsx';
 
 let id = '';

@@ -10,7 +10,7 @@ import { changeSettings, openSession } from '../../src/app/session.ts';
 import { run } from '../../src/app/set-up-run.ts';
 import { startBox } from '../../src/app/start-box.ts';
 import { startSetUp } from '../../src/app/start-set-up.ts';
-import type { Plan } from '../../src/domain/log/records.ts';
+import type { Plan } from '../../src/domain/box/records.ts';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { mm } from '../../src/domain/units/brands.ts';
 import { forget } from '../../src/storage/connection.ts';

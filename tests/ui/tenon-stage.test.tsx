@@ -4,8 +4,8 @@ import { cleanup, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { boxById, changeBox } from '../../src/app/boxes.ts';
 import { givenFor, planOf } from '../../src/app/plan-of.ts';
+import TenonStage from '../../src/ui/bench/tenon/stage.tsx';
 import { useLive } from '../../src/ui/parts/use-live.ts';
-import TenonStage from '../../src/ui/places/bench/tenon-stage.tsx';
 import { boxOf, choose, freshLog, length, newBoxOf, press, seen, type } from './plan-shop.ts';
 
 const Bench = ({ id }: { id: string }) => {

@@ -2,8 +2,8 @@
 import 'fake-indexeddb/auto';
 import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { goingOn, seated, threads } from '../../src/domain/log/trial-words.ts';
-import TrialStage from '../../src/ui/places/bench/trial-stage.tsx';
+import { goingOn, seated, threads } from '../../src/domain/box/trial-words.ts';
+import TrialStage from '../../src/ui/bench/trial/stage.tsx';
 import { boxOf, change, length, newBox, show } from './cut-box-on-bench.tsx';
 
 let id = '';

@@ -1,4 +1,4 @@
-import type { Hand } from '../log/records.ts';
+import type { Hand } from '../box/records.ts';
 import { firstRefusal, ok, type Result, refuse } from '../result.ts';
 import type { Part } from '../setup/events.ts';
 import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';

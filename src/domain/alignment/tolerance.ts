@@ -1,5 +1,5 @@
+import type { Hand } from '../box/records.ts';
 import { LEAN_SHARE } from '../joint/clearance.ts';
-import type { Hand } from '../log/records.ts';
 import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
 import type { Part } from '../setup/events.ts';
 import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';

@@ -1,4 +1,4 @@
-import type { Rig } from '../log/records.ts';
+import type { Rig } from '../box/records.ts';
 import type { Side } from './lean.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../log/trial-words.ts';
+import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../box/trial-words.ts';
 import type { Part } from '../setup/events.ts';
 import type { Movement } from '../setup/procedure.ts';
 import type { Millimetres } from '../units/brands.ts';

@@ -1,4 +1,4 @@
-import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../log/trial-words.ts';
+import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../box/trial-words.ts';
 import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
 import { type Millimetres, mm, type Turns } from '../units/brands.ts';
 import { type TwoTries, wentFurther } from './correction.ts';

@@ -1,10 +1,10 @@
 import * as v from 'valibot';
+import type { Bodies, Kind, Stored } from '../box/records.ts';
+import { goingOn, marks, marksAt, seated, threads } from '../box/trial-words.ts';
 import { ok, type Result, refuse } from '../result.ts';
 import { type ForeignEvent, isKnownKind, type SetUpEvent } from '../setup/events.ts';
 import type { Procedure } from '../setup/procedure.ts';
-import type { Bodies, Kind, Stored } from './records.ts';
 import type { Settings } from './settings.ts';
-import { goingOn, marks, marksAt, seated, threads } from './trial-words.ts';
 import { foreignEvent, knownEvent, procedure } from './validate-event.ts';
 import {
   day,

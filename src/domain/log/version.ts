@@ -1,4 +1,4 @@
-import type { Kind, Stored } from './records.ts';
+import type { Kind, Stored } from '../box/records.ts';
 
 /** JSON with keys in order, so that equal content is equal text whoever wrote it. */
 export const canonical = (value: unknown): string =>

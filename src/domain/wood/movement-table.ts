@@ -1,6 +1,6 @@
 import changes from '../../../shared/wood-dimensional-change.json' with { type: 'json' };
 import shrinkages from '../../../shared/wood-shrinkage.json' with { type: 'json' };
-import type { OwnWood } from '../log/records.ts';
+import type { OwnWood } from '../box/records.ts';
 import type { Strain } from './movement.ts';
 import { namesOf } from './same-wood.ts';
 import { movementFromShrinkage } from './shrinkage.ts';

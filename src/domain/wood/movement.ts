@@ -1,4 +1,4 @@
-import type { Grain } from '../log/records.ts';
+import type { Grain } from '../box/records.ts';
 import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
 import { type Millimetres, type MoisturePercent, mm, moisture, type Radians } from '../units/brands.ts';
 

@@ -1,4 +1,4 @@
-import type { Box, Stored } from '../../domain/log/records.ts';
+import type { Box, Stored } from '../../domain/box/records.ts';
 import type { Length } from '../../domain/units/length.ts';
 
 const COLUMNS: readonly (readonly [heading: string, of: (box: Box) => string | number | null])[] = [

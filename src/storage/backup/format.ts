@@ -1,4 +1,4 @@
-import type { Stored } from '../../domain/log/records.ts';
+import type { Stored } from '../../domain/box/records.ts';
 import type { Settings } from '../../domain/log/settings.ts';
 import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
 import type { Superseded } from '../schema.ts';

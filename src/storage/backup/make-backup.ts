@@ -1,5 +1,5 @@
 import { strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
-import type { Stored } from '../../domain/log/records.ts';
+import type { Stored } from '../../domain/box/records.ts';
 import type { Settings } from '../../domain/log/settings.ts';
 import { DEVICE_KEYS } from '../names.ts';
 import { getPhoto, getThumbnail } from '../photos.ts';

@@ -1,4 +1,4 @@
-import type { Stored } from '../../domain/log/records.ts';
+import type { Stored } from '../../domain/box/records.ts';
 import { checkProcedure, checkRecord, checkSettings, type Misfit } from '../../domain/log/validate.ts';
 import { ok, type Result, refuse } from '../../domain/result.ts';
 import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';

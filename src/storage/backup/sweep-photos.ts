@@ -1,4 +1,4 @@
-import type { Stored } from '../../domain/log/records.ts';
+import type { Stored } from '../../domain/box/records.ts';
 import { photosShown } from '../records.ts';
 import { write } from '../write.ts';
 

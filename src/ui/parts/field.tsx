@@ -1,7 +1,7 @@
 import './field.css';
 import { useId } from 'preact/hooks';
 import { settings } from '../../app/session.ts';
-import { refusalWords } from '../text/refusal-words.ts';
+import { refusalWords } from '../words/refusal.ts';
 import type { Form } from './use-form.ts';
 
 interface Props<N extends string> {

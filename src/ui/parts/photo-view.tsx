@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { photoWords as words } from '../text/photo-words.ts';
+import { photoWords as words } from './photo-words.ts';
 
 interface Props {
   readonly onClose: () => void;

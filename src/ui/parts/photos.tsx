@@ -2,9 +2,9 @@ import './photos.css';
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { keepPhoto, pictureOf, putPhotoBack, removePhoto } from '../../app/photos.ts';
-import type { PhotoRef } from '../../domain/log/records.ts';
-import { photoProblem, photoWords as words } from '../text/photo-words.ts';
+import type { PhotoRef } from '../../domain/box/records.ts';
 import { PhotoView } from './photo-view.tsx';
+import { photoProblem, photoWords as words } from './photo-words.ts';
 
 interface Props {
   readonly boxId: string;

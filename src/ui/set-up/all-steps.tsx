@@ -3,11 +3,11 @@ import { record } from '../../app/set-up-run.ts';
 import { usualTimes } from '../../app/usual-times.ts';
 import type { RunState, StepState } from '../../domain/setup/fold.ts';
 import type { Waking } from '../../platform/wake-lock.ts';
-import { clockWords, timeOfDay } from '../text/clock-words.ts';
-import { movementWord, statusWord, wakingWord, setUpWords as words } from '../text/set-up-words.ts';
+import { clockWords, timeOfDay } from '../words/clock.ts';
 import { StatusTooth } from './status-tooth.tsx';
 import { Strip } from './strip.tsx';
 import { VoiceState } from './voice-state.tsx';
+import { movementWord, statusWord, wakingWord, setUpWords as words } from './words.ts';
 
 interface Props {
   readonly run: RunState;

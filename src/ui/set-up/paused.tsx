@@ -1,8 +1,8 @@
 import { record } from '../../app/set-up-run.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { hrefTo } from '../shell/route.ts';
-import { setUpWords as words } from '../text/set-up-words.ts';
 import { Strip } from './strip.tsx';
+import { setUpWords as words } from './words.ts';
 
 /** The clock stands still; the setting does not change by itself. */
 export const Paused = ({ run }: { run: RunState }) => (

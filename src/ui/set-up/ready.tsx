@@ -3,9 +3,9 @@ import type { RunState } from '../../domain/setup/fold.ts';
 import { StepDrawing } from '../drawings/step-drawing.tsx';
 import { Later } from '../shell/later.tsx';
 import { hrefTo } from '../shell/route.ts';
-import { setUpWords as words } from '../text/set-up-words.ts';
 import { SetUpHeader } from './set-up-header.tsx';
 import { Strip } from './strip.tsx';
+import { setUpWords as words } from './words.ts';
 
 /** Everything holds: how to begin the cut, and a photo of the set-up for whoever wants one. */
 export const Ready = ({ run, onMoved }: { run: RunState; onMoved: () => void }) => {
@@ -14,7 +14,7 @@ export const Ready = ({ run, onMoved }: { run: RunState; onMoved: () => void }) 
     return (
       <main class="set-up">
         <h1>{words.photoOf}</h1>
-        <Later load={() => import('./set-up-photos.tsx')} props={{ boxId: run.boxId, canAdd: true }} />
+        <Later load={() => import('./step/set-up-photos.tsx')} props={{ boxId: run.boxId, canAdd: true }} />
         <button
           type="button"
           onClick={() => {

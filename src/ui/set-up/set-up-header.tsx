@@ -1,8 +1,8 @@
 import { record, undo } from '../../app/set-up-run.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { undoTarget } from '../../domain/setup/undo.ts';
-import { partName, setUpWords as words } from '../text/set-up-words.ts';
-import { TotalTime } from './step-time.tsx';
+import { TotalTime } from './step/time.tsx';
+import { partName, setUpWords as words } from './words.ts';
 
 /** Undo, which piece, and the whole time, which pauses at a touch. */
 export const SetUpHeader = ({ run }: { run: RunState }) => (

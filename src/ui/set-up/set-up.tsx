@@ -4,13 +4,13 @@ import { useEffect } from 'preact/hooks';
 import { eventsElsewhere } from '../../app/changes.ts';
 import { openRun, run } from '../../app/set-up-run.ts';
 import { hrefTo } from '../shell/route.ts';
-import { setUpWords as words } from '../text/set-up-words.ts';
 import { AllSteps } from './all-steps.tsx';
 import { Finish } from './finish.tsx';
-import { Moved } from './moved.tsx';
+import { Moved } from './moved/moved.tsx';
 import { Paused } from './paused.tsx';
-import { StepScreen } from './step-screen.tsx';
+import { StepScreen } from './step/step.tsx';
 import { useAtTheLathe } from './use-at-the-lathe.ts';
+import { setUpWords as words } from './words.ts';
 
 /** What lies over the step in hand. */
 type Over = 'moved' | 'all-steps' | null;

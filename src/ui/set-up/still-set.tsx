@@ -1,6 +1,6 @@
 import type { RunState } from '../../domain/setup/fold.ts';
-import { timeOfDay } from '../text/clock-words.ts';
-import { heldWord, setUpWords as words } from '../text/set-up-words.ts';
+import { timeOfDay } from '../words/clock.ts';
+import { heldWord, setUpWords as words } from './words.ts';
 
 /** What this set-up takes over from the one before, and since when: the post before all, then hold points. */
 export const StillSet = ({ run, onAllSteps }: { run: RunState; onAllSteps: () => void }) => {

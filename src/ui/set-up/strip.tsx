@@ -1,6 +1,6 @@
 import type { RunState, StepStatus } from '../../domain/setup/fold.ts';
 import { ToothStrip } from '../drawings/tooth-strip.tsx';
-import { stripWords, setUpWords as words } from '../text/set-up-words.ts';
+import { stripWords, setUpWords as words } from './words.ts';
 
 /** The whole set-up at a glance; a tap anywhere on it opens the list of steps. */
 export const Strip = ({

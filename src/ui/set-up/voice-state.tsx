@@ -1,4 +1,4 @@
-import { voiceWords } from '../text/voice-words.ts';
+import { voiceWords } from '../words/voice.ts';
 import { spoken } from './use-at-the-lathe.ts';
 
 /** When steps should be spoken and this phone cannot: says so, and why. */

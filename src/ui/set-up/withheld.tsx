@@ -1,9 +1,9 @@
 import type { RunState } from '../../domain/setup/fold.ts';
 import { hrefTo } from '../shell/route.ts';
-import { statusWord, setUpWords as words } from '../text/set-up-words.ts';
 import { SetUpHeader } from './set-up-header.tsx';
 import { StatusTooth } from './status-tooth.tsx';
 import { Strip } from './strip.tsx';
+import { statusWord, setUpWords as words } from './words.ts';
 
 /** No cut: which hold points are in the way; a tap goes back to one. */
 export const Withheld = ({ run, onChoose }: { run: RunState; onChoose: (key: string) => void }) => (

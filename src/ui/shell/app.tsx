@@ -1,13 +1,13 @@
 import { failure } from '../../app/failure.ts';
 import { DEMO_LOG, logId } from '../../app/session.ts';
-import { Bench } from '../places/bench/bench.tsx';
+import { Bench } from '../bench/bench.tsx';
 import { SetUp } from '../set-up/set-up.tsx';
-import { failureWords, shellWords } from '../text/shell-words.ts';
 import { DemoNote } from './demo-note.tsx';
 import { Later } from './later.tsx';
 import { PlacesBar } from './places-bar.tsx';
 import { route } from './route.ts';
 import { UpdateNote } from './update-note.tsx';
+import { failureWords, shellWords } from './words.ts';
 
 /** The whole screen: a set-up by itself, or one of the five places over the bar. */
 export const App = () => {
@@ -34,13 +34,13 @@ export const App = () => {
 const Place = ({ name, rest }: { name: string; rest: readonly string[] }) => {
   switch (name) {
     case 'boxes':
-      return <Later key={name} load={() => import('../places/boxes/boxes.tsx')} props={{ rest }} />;
+      return <Later key={name} load={() => import('../boxes/boxes.tsx')} props={{ rest }} />;
     case 'woods':
-      return <Later key={name} load={() => import('../places/woods/woods.tsx')} props={{ rest }} />;
+      return <Later key={name} load={() => import('../woods/woods.tsx')} props={{ rest }} />;
     case 'findings':
-      return <Later key={name} load={() => import('../places/findings/findings.tsx')} props={{ rest }} />;
+      return <Later key={name} load={() => import('../findings/findings.tsx')} props={{ rest }} />;
     case 'shop':
-      return <Later key={name} load={() => import('../places/shop/shop.tsx')} props={{ rest }} />;
+      return <Later key={name} load={() => import('../shop/shop.tsx')} props={{ rest }} />;
     case 'bench':
       return <Bench rest={rest} />;
     default:

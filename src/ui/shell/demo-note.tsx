@@ -1,5 +1,5 @@
-import { shellWords as words } from '../text/shell-words.ts';
 import { go } from './route.ts';
+import { shellWords as words } from './words.ts';
 
 /** Says that the log on screen is invented, with the one tap that ends it. */
 export const DemoNote = () => (

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { shellWords } from '../text/shell-words.ts';
+import { shellWords } from './words.ts';
 
 interface Props<P> {
   readonly load: () => Promise<{ readonly default: ComponentType<P> }>;

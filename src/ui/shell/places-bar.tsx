@@ -1,6 +1,6 @@
 import { PlaceMark } from '../drawings/place-marks.tsx';
-import { shellWords } from '../text/shell-words.ts';
 import { hrefTo } from './route.ts';
+import { shellWords } from './words.ts';
 
 const PLACES = ['bench', 'boxes', 'woods', 'findings', 'shop'] as const;
 

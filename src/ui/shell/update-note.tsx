@@ -1,5 +1,5 @@
 import { takeUpdate, updateOffered } from '../../app/updates.ts';
-import { shellWords as words } from '../text/shell-words.ts';
+import { shellWords as words } from './words.ts';
 
 /** A new version waits and nothing is open that a reload could lose. */
 export const UpdateNote = () =>

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { clearanceTrialsOf } from '../../../src/domain/findings/clearance-trials.ts';
-import { normalCdf } from '../../../src/domain/findings/distributions.ts';
-import { seenFrom } from '../../../src/domain/findings/exposure.ts';
-import { stepLinks } from '../../../src/domain/findings/step-links.ts';
+import { stepLinks } from '../../../src/domain/findings/answers/step-links.ts';
+import { clearanceTrialsOf } from '../../../src/domain/findings/rows/clearance-trials.ts';
+import { seenFrom } from '../../../src/domain/findings/rows/exposure.ts';
+import { normalCdf } from '../../../src/domain/findings/statistics/distributions.ts';
 import { fitOf } from '../../../src/domain/joint/fit.ts';
 import { tenonFromDepth } from '../../../src/domain/joint/sizes.ts';
 import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { seededRandom } from '../../../src/domain/log/random.ts';
+import { seededRandom } from '../../../src/domain/random.ts';
 
 const SIZE = 40_000;
 const draws = <T>(draw: () => T): T[] => Array.from({ length: SIZE }, draw);

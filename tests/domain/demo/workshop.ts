@@ -1,10 +1,10 @@
-import { cutRuns } from '../../../src/domain/findings/cut-run.ts';
-import type { JointTable } from '../../../src/domain/findings/joint-row.ts';
-import { rowsFromLogs } from '../../../src/domain/findings/rows-from-log.ts';
+import type { Box } from '../../../src/domain/box/records.ts';
+import { cutRuns } from '../../../src/domain/findings/rows/cut-run.ts';
+import type { JointTable } from '../../../src/domain/findings/rows/joint-row.ts';
+import { rowsFromLogs } from '../../../src/domain/findings/rows/rows-from-log.ts';
 import type { DemoLog } from '../../../src/domain/log/demo/generate.ts';
 import { type Made, makeBox } from '../../../src/domain/log/demo/make-box.ts';
 import { RIGS } from '../../../src/domain/log/demo/rigs.ts';
-import type { Box } from '../../../src/domain/log/records.ts';
 import type { SetUpEvent } from '../../../src/domain/setup/events.ts';
 import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
 

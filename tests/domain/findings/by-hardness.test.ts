@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { byHardness, HARDNESS } from '../../../src/domain/findings/by-hardness.ts';
-import { onLine } from '../../../src/domain/findings/hardness-lines.ts';
-import type { JointRow, JointTable } from '../../../src/domain/findings/joint-row.ts';
+import { byHardness, HARDNESS } from '../../../src/domain/findings/answers/by-hardness.ts';
+import { onLine } from '../../../src/domain/findings/answers/hardness-lines.ts';
+import type { JointRow, JointTable } from '../../../src/domain/findings/rows/joint-row.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
 import { rowOf } from './row-of.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { caseOf, shapeOf } from '../../../src/domain/findings/case-of.ts';
-import { suspects } from '../../../src/domain/findings/suspects.ts';
+import type { Box } from '../../../src/domain/box/records.ts';
+import { caseOf, shapeOf } from '../../../src/domain/findings/answers/case-of.ts';
+import { suspects } from '../../../src/domain/findings/answers/suspects.ts';
+import { groupBy } from '../../../src/domain/group-by.ts';
 import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';
-import { groupBy } from '../../../src/domain/log/group-by.ts';
-import type { Box } from '../../../src/domain/log/records.ts';
 import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
 
 const demo = generateDemo(DEMO_SEED, Date.UTC(2026, 10, 25));

@@ -1,6 +1,6 @@
-import { drawLots, type Lot } from '../../../src/domain/findings/draw-lots.ts';
-import { seededRandom } from '../../../src/domain/log/random.ts';
-import type { BothWaysPlan, Box, TrialMeasure } from '../../../src/domain/log/records.ts';
+import type { BothWaysPlan, Box, TrialMeasure } from '../../../src/domain/box/records.ts';
+import { drawLots, type Lot } from '../../../src/domain/experiment/draw-lots.ts';
+import { seededRandom } from '../../../src/domain/random.ts';
 import { DEFAULT_PROCEDURES } from '../../../src/domain/setup/default-procedures.ts';
 import type { Happening, SetUpEvent } from '../../../src/domain/setup/events.ts';
 import { mm } from '../../../src/domain/units/brands.ts';

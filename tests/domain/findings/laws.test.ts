@@ -1,17 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { doneOf, missedOf, rateDifference, type TwoByTwo } from '../../../src/domain/findings/counts.ts';
-import { exactOverStrata, fisherExact } from '../../../src/domain/findings/exact.ts';
-import { designFrom, firth } from '../../../src/domain/findings/firth.ts';
-import { profileInterval, profileTest } from '../../../src/domain/findings/firth-profile.ts';
+import {
+  doneOf,
+  missedOf,
+  rateDifference,
+  type TwoByTwo,
+} from '../../../src/domain/findings/statistics/counts.ts';
+import { exactOverStrata, fisherExact } from '../../../src/domain/findings/statistics/exact.ts';
+import { designFrom, firth } from '../../../src/domain/findings/statistics/firth.ts';
+import { profileInterval, profileTest } from '../../../src/domain/findings/statistics/firth-profile.ts';
 import {
   clopperPearson,
   newcombeDifference,
   relativeRiskInterval,
   wilson,
-} from '../../../src/domain/findings/intervals.ts';
-import { homogeneity, pooledOdds } from '../../../src/domain/findings/mantel-haenszel.ts';
-import { benjaminiHochberg, holm } from '../../../src/domain/findings/several-tests.ts';
+} from '../../../src/domain/findings/statistics/intervals.ts';
+import { homogeneity, pooledOdds } from '../../../src/domain/findings/statistics/mantel-haenszel.ts';
+import { benjaminiHochberg, holm } from '../../../src/domain/findings/statistics/several-tests.ts';
 
 const count = fc.integer({ min: 0, max: 40 });
 const table: fc.Arbitrary<TwoByTwo> = fc.record({ a: count, b: count, c: count, d: count });

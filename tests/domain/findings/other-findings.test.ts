@@ -1,21 +1,25 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { allowances } from '../../../src/domain/findings/allowance.ts';
-import { contradicts, wantedBy } from '../../../src/domain/findings/clearance-likelihood.ts';
-import { clustersOf } from '../../../src/domain/findings/clusters.ts';
-import { hardnessCurve, heldAt } from '../../../src/domain/findings/hardness-curve.ts';
-import { howManyMore } from '../../../src/domain/findings/how-many-more.ts';
-import type { ClearanceTrial, JointRow, JointTable } from '../../../src/domain/findings/joint-row.ts';
-import { lastAlike } from '../../../src/domain/findings/last-alike.ts';
-import { mechanism, mechanismOf, SYMPTOMS } from '../../../src/domain/findings/mechanism.ts';
-import { chanceAtLeast, neverRising, pooledShares } from '../../../src/domain/findings/pooled-shares.ts';
-import { drift, shift } from '../../../src/domain/findings/rank-statistics.ts';
-import { dictionarySheet, rowsSheet } from '../../../src/domain/findings/rows-sheet.ts';
-import { stepTimes } from '../../../src/domain/findings/step-times.ts';
-import { type Case, suspects } from '../../../src/domain/findings/suspects.ts';
-import { woodsByPitch } from '../../../src/domain/findings/woods-by-pitch.ts';
-import { checkpoint } from '../../../src/domain/findings/words.ts';
-import type { Box } from '../../../src/domain/log/records.ts';
+import type { Box } from '../../../src/domain/box/records.ts';
+import { allowances } from '../../../src/domain/findings/answers/allowance.ts';
+import { contradicts, wantedBy } from '../../../src/domain/findings/answers/clearance-likelihood.ts';
+import { hardnessCurve, heldAt } from '../../../src/domain/findings/answers/hardness-curve.ts';
+import { howManyMore } from '../../../src/domain/findings/answers/how-many-more.ts';
+import { lastAlike } from '../../../src/domain/findings/answers/last-alike.ts';
+import { mechanism, mechanismOf, SYMPTOMS } from '../../../src/domain/findings/answers/mechanism.ts';
+import { stepTimes } from '../../../src/domain/findings/answers/step-times.ts';
+import { type Case, suspects } from '../../../src/domain/findings/answers/suspects.ts';
+import { woodsByPitch } from '../../../src/domain/findings/answers/woods-by-pitch.ts';
+import { checkpoint } from '../../../src/domain/findings/answers/words.ts';
+import { clustersOf } from '../../../src/domain/findings/rows/clusters.ts';
+import type { ClearanceTrial, JointRow, JointTable } from '../../../src/domain/findings/rows/joint-row.ts';
+import { dictionarySheet, rowsSheet } from '../../../src/domain/findings/rows/rows-sheet.ts';
+import {
+  chanceAtLeast,
+  neverRising,
+  pooledShares,
+} from '../../../src/domain/findings/statistics/pooled-shares.ts';
+import { drift, shift } from '../../../src/domain/findings/statistics/rank-statistics.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
 import { must } from './expect-digits.ts';
 import { rowOf } from './row-of.ts';

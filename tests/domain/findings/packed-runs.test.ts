@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { type CutRun, cutRuns } from '../../../src/domain/findings/cut-run.ts';
-import { FOLD_RULE, packRuns, unpackRuns } from '../../../src/domain/findings/packed-runs.ts';
+import { type CutRun, cutRuns } from '../../../src/domain/findings/rows/cut-run.ts';
+import { FOLD_RULE, packRuns, unpackRuns } from '../../../src/domain/findings/rows/packed-runs.ts';
 import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';
 import type { Happening, SetUpEvent } from '../../../src/domain/setup/events.ts';
 import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';

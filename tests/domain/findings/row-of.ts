@@ -1,4 +1,4 @@
-import type { JointRow, StepAtCut, StepOutcome } from '../../../src/domain/findings/joint-row.ts';
+import type { JointRow, StepAtCut, StepOutcome } from '../../../src/domain/findings/rows/joint-row.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
 
 const step = (outcome: StepOutcome): StepAtCut => ({ outcome, carriedOver: false, exactMs: null });

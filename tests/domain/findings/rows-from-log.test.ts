@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { type CutRun, cutRuns } from '../../../src/domain/findings/cut-run.ts';
-import { type FoldedLog, rowsFromLogs } from '../../../src/domain/findings/rows-from-log.ts';
-import { stepLinks } from '../../../src/domain/findings/step-links.ts';
+import type { Box, Rig, Trial } from '../../../src/domain/box/records.ts';
+import { stepLinks } from '../../../src/domain/findings/answers/step-links.ts';
+import { type CutRun, cutRuns } from '../../../src/domain/findings/rows/cut-run.ts';
+import { type FoldedLog, rowsFromLogs } from '../../../src/domain/findings/rows/rows-from-log.ts';
+import { groupBy } from '../../../src/domain/group-by.ts';
 import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';
-import { groupBy } from '../../../src/domain/log/group-by.ts';
-import type { Box, Rig, Trial } from '../../../src/domain/log/records.ts';
 import { foldRun } from '../../../src/domain/setup/fold.ts';
 
 const NOW = Date.UTC(2026, 10, 25);

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { stepLinks } from '../../../src/domain/findings/answers/step-links.ts';
 import type {
   JointRow,
   JointTable,
   StepMeaning,
   StepOutcome,
-} from '../../../src/domain/findings/joint-row.ts';
-import { stepLinks } from '../../../src/domain/findings/step-links.ts';
-import { seededRandom } from '../../../src/domain/log/random.ts';
+} from '../../../src/domain/findings/rows/joint-row.ts';
+import { seededRandom } from '../../../src/domain/random.ts';
 import { inventedLog } from '../../simulation/findings/invented-log.ts';
 import { rowOf } from './row-of.ts';
 

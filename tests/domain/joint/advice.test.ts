@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { goingOn, marks, marksAt, seated, threads } from '../../../src/domain/box/trial-words.ts';
 import { type Advice, adviceFor } from '../../../src/domain/joint/advice.ts';
 import { benchOrder, type Cause, remediesAgainst } from '../../../src/domain/joint/advice-table.ts';
 import { weighings } from '../../../src/domain/joint/cause-weights.ts';
@@ -10,7 +11,6 @@ import {
   type KnownJoint,
   type TrialFit,
 } from '../../../src/domain/joint/trial-evidence.ts';
-import { goingOn, marks, marksAt, seated, threads } from '../../../src/domain/log/trial-words.ts';
 import { mm, turns } from '../../../src/domain/units/brands.ts';
 import { draws } from './draws.ts';
 import { nothingKnown, nothingTold } from './nothing-told.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Stored } from '../../../src/domain/log/records.ts';
+import type { Stored } from '../../../src/domain/box/records.ts';
 import { canonical, compareVersions, mergeVersions } from '../../../src/domain/log/version.ts';
 
 const version = fc.record({

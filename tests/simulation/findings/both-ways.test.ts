@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { type Standing, standingOf } from '../../../src/domain/findings/both-ways-standing.ts';
-import { drawLots, type Lot } from '../../../src/domain/findings/draw-lots.ts';
-import type { TrialBox } from '../../../src/domain/findings/trial-box.ts';
-import { type Expected, trialPower } from '../../../src/domain/findings/trial-power.ts';
-import { type Random, seededRandom } from '../../../src/domain/log/random.ts';
-import type { BothWaysPlan } from '../../../src/domain/log/records.ts';
+import type { BothWaysPlan } from '../../../src/domain/box/records.ts';
+import { type Standing, standingOf } from '../../../src/domain/experiment/both-ways-standing.ts';
+import { drawLots, type Lot } from '../../../src/domain/experiment/draw-lots.ts';
+import type { TrialBox } from '../../../src/domain/experiment/trial-box.ts';
+import { type Expected, trialPower } from '../../../src/domain/experiment/trial-power.ts';
+import { type Random, seededRandom } from '../../../src/domain/random.ts';
 import { must } from '../../domain/findings/expect-digits.ts';
 import { measured, pick, TIMEOUT } from './scale.ts';
 

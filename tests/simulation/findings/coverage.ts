@@ -1,8 +1,8 @@
-import type { TwoByTwo } from '../../../src/domain/findings/counts.ts';
-import { logChoose } from '../../../src/domain/findings/distributions.ts';
-import { designFrom, firth } from '../../../src/domain/findings/firth.ts';
-import { profileInterval } from '../../../src/domain/findings/firth-profile.ts';
-import { seededRandom } from '../../../src/domain/log/random.ts';
+import type { TwoByTwo } from '../../../src/domain/findings/statistics/counts.ts';
+import { logChoose } from '../../../src/domain/findings/statistics/distributions.ts';
+import { designFrom, firth } from '../../../src/domain/findings/statistics/firth.ts';
+import { profileInterval } from '../../../src/domain/findings/statistics/firth-profile.ts';
+import { seededRandom } from '../../../src/domain/random.ts';
 
 const binomial = (n: number, p: number): readonly number[] =>
   Array.from({ length: n + 1 }, (_, k) =>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { inTimeOrder } from '../../../src/domain/findings/joint-row.ts';
-import { verdictsOf, weighSteps } from '../../../src/domain/findings/weigh-steps.ts';
+import { verdictsOf, weighSteps } from '../../../src/domain/findings/answers/weigh-steps.ts';
+import { inTimeOrder } from '../../../src/domain/findings/rows/joint-row.ts';
 import { inventedLog, type Truth } from './invented-log.ts';
 import { measured, pick, SLOW, TIMEOUT } from './scale.ts';
 

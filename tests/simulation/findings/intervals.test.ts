@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { allowances } from '../../../src/domain/findings/allowance.ts';
-import type { TwoByTwo } from '../../../src/domain/findings/counts.ts';
-import { hardnessCurve, heldAt } from '../../../src/domain/findings/hardness-curve.ts';
-import { newcombeDifference, relativeRiskInterval } from '../../../src/domain/findings/intervals.ts';
-import { pooledShares } from '../../../src/domain/findings/pooled-shares.ts';
-import { seededRandom } from '../../../src/domain/log/random.ts';
+import { allowances } from '../../../src/domain/findings/answers/allowance.ts';
+import { hardnessCurve, heldAt } from '../../../src/domain/findings/answers/hardness-curve.ts';
+import type { TwoByTwo } from '../../../src/domain/findings/statistics/counts.ts';
+import {
+  newcombeDifference,
+  relativeRiskInterval,
+} from '../../../src/domain/findings/statistics/intervals.ts';
+import { pooledShares } from '../../../src/domain/findings/statistics/pooled-shares.ts';
+import { seededRandom } from '../../../src/domain/random.ts';
 import { exactCoverage, firthCoverage } from './coverage.ts';
 import {
   drawnClearance,

@@ -1,5 +1,5 @@
-import type { ClearanceTrial, JointRow, JointTable } from '../../../src/domain/findings/joint-row.ts';
-import { type Random, seededRandom } from '../../../src/domain/log/random.ts';
+import type { ClearanceTrial, JointRow, JointTable } from '../../../src/domain/findings/rows/joint-row.ts';
+import { type Random, seededRandom } from '../../../src/domain/random.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
 
 const PLAIN: Omit<JointRow, 'id' | 'wood' | 'pitch' | 'hardness'> = {

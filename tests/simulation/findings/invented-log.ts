@@ -4,8 +4,8 @@ import type {
   StepAtCut,
   StepMeaning,
   Symptom,
-} from '../../../src/domain/findings/joint-row.ts';
-import { type Random, seededRandom } from '../../../src/domain/log/random.ts';
+} from '../../../src/domain/findings/rows/joint-row.ts';
+import { type Random, seededRandom } from '../../../src/domain/random.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
 
 /** Ten invented steps that guard against lean and creep; every fault of size or taper is one they could explain. */

@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
-import type { Symptom } from '../../../src/domain/findings/joint-row.ts';
-import { SYMPTOMS } from '../../../src/domain/findings/mechanism.ts';
-import { CAUSES, type CauseRow, ELSEWHERE } from '../../../src/domain/findings/suspect-table.ts';
-import { type Case, suspects } from '../../../src/domain/findings/suspects.ts';
-import { type Random, seededRandom } from '../../../src/domain/log/random.ts';
+import { SYMPTOMS } from '../../../src/domain/findings/answers/mechanism.ts';
+import { CAUSES, type CauseRow, ELSEWHERE } from '../../../src/domain/findings/answers/suspect-table.ts';
+import { type Case, suspects } from '../../../src/domain/findings/answers/suspects.ts';
+import type { Symptom } from '../../../src/domain/findings/rows/joint-row.ts';
+import { type Random, seededRandom } from '../../../src/domain/random.ts';
 import { measured, pick, TIMEOUT } from './scale.ts';
 
 const NOISE = 0.7;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { DRAWING_LABELS, describeDrawing } from '../../../src/ui/text/drawing-words.ts';
+import { DRAWING_LABELS, describeDrawing } from '../../../src/ui/drawings/words.ts';
 
 // The range that the font package states for the latin file the app ships.
 const css = readFileSync('node_modules/@fontsource/atkinson-hyperlegible-next/400.css', 'utf8');

@@ -2,7 +2,7 @@
 import { render, screen } from '@testing-library/preact';
 import { expect, it, vi } from 'vitest';
 import { loadStepDrawing, StepDrawing } from '../../../src/ui/drawings/step-drawing.tsx';
-import { describeDrawing } from '../../../src/ui/text/drawing-words.ts';
+import { describeDrawing } from '../../../src/ui/drawings/words.ts';
 
 const gate = vi.hoisted(() => {
   let open = (): void => {};

@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import table from '../../../shared/procedures.json';
 import { DRAWING_KEYS, isDrawingKey } from '../../../src/ui/drawings/drawing-key.ts';
 import { loadStepDrawing, StepDrawing } from '../../../src/ui/drawings/step-drawing.tsx';
-import { DRAWING_LABELS, describeDrawing } from '../../../src/ui/text/drawing-words.ts';
+import { DRAWING_LABELS, describeDrawing } from '../../../src/ui/drawings/words.ts';
 
 afterEach(cleanup);
 

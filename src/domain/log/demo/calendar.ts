@@ -1,5 +1,5 @@
-import type { Random } from '../random.ts';
-import type { Day } from '../records.ts';
+import type { Day } from '../../box/records.ts';
+import type { Random } from '../../random.ts';
 
 const MINUTE = 60_000;
 const DAY = 24 * 60 * MINUTE;

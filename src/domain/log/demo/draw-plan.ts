@@ -1,9 +1,9 @@
+import type { Hardener, Plan } from '../../box/records.ts';
 import { passDepths } from '../../joint/passes.ts';
 import { tenonFromDepth } from '../../joint/sizes.ts';
+import type { Random } from '../../random.ts';
 import { inches, type Millimetres, mm, mmFromInches } from '../../units/brands.ts';
 import type { Length } from '../../units/length.ts';
-import type { Random } from '../random.ts';
-import type { Hardener, Plan } from '../records.ts';
 import { RIGS, type RigId } from './rigs.ts';
 import {
   type BoxKind,

@@ -1,6 +1,6 @@
+import type { Bodies, Kind, Stored } from '../../box/records.ts';
+import { seededRandom } from '../../random.ts';
 import type { SetUpEvent } from '../../setup/events.ts';
-import { seededRandom } from '../random.ts';
-import type { Bodies, Kind, Stored } from '../records.ts';
 import { sessions } from './calendar.ts';
 import { type Circumstances, type Made, makeBox } from './make-box.ts';
 import { CALIPER, PEAR, RIGS } from './rigs.ts';

@@ -1,7 +1,7 @@
+import type { Later, LaterVerdict } from '../../box/records.ts';
+import type { Random } from '../../random.ts';
 import { type Millimetres, moisture, rad } from '../../units/brands.ts';
 import { leastClearance } from '../../wood/movement.ts';
-import type { Random } from '../random.ts';
-import type { Later, LaterVerdict } from '../records.ts';
 import { dayOf } from './calendar.ts';
 import { expected } from './scenario.ts';
 import { strainIn } from './woods.ts';

@@ -1,12 +1,12 @@
+import type { Box, Closing } from '../../box/records.ts';
 import { filmLoss } from '../../joint/film.ts';
+import { type Random, seededRandom } from '../../random.ts';
 import { DEFAULT_PROCEDURE_ID, DEFAULT_PROCEDURES } from '../../setup/default-procedures.ts';
 import type { SetUpEvent } from '../../setup/events.ts';
 import type { RunState } from '../../setup/fold.ts';
 import { movementsBetween } from '../../setup/inherit.ts';
 import type { Movement } from '../../setup/procedure.ts';
 import { mm } from '../../units/brands.ts';
-import { type Random, seededRandom } from '../random.ts';
-import type { Box, Closing } from '../records.ts';
 import { dayOf } from './calendar.ts';
 import { cutJoint, type Joint } from './cut-joint.ts';
 import { drawMisses, neglectOf } from './draw-misses.ts';

@@ -1,5 +1,5 @@
+import type { Random } from '../../random.ts';
 import type { Stamp } from '../../setup/events.ts';
-import type { Random } from '../random.ts';
 
 /** The clock on the wall and the phone beside the lathe, moved on by hand. */
 export interface ShopClock {

@@ -1,7 +1,7 @@
+import type { Closing, Cut, Seat, Trial } from '../../box/records.ts';
+import type { GoingOn } from '../../box/trial-words.ts';
+import type { Random } from '../../random.ts';
 import { type Millimetres, mm } from '../../units/brands.ts';
-import type { Random } from '../random.ts';
-import type { Closing, Cut, Seat, Trial } from '../records.ts';
-import type { GoingOn } from '../trial-words.ts';
 import type { Joint } from './cut-joint.ts';
 import type { Order } from './draw-plan.ts';
 import type { ShopClock } from './shop-clock.ts';

@@ -1,9 +1,9 @@
+import type { Cut, SetUpRef } from '../../box/records.ts';
+import type { Random } from '../../random.ts';
 import type { Carried, Part, SetUpEvent } from '../../setup/events.ts';
 import type { RunState } from '../../setup/fold.ts';
 import { carriedOver } from '../../setup/inherit.ts';
 import type { Movement, Procedure } from '../../setup/procedure.ts';
-import type { Random } from '../random.ts';
-import type { Cut, SetUpRef } from '../records.ts';
 import type { Order } from './draw-plan.ts';
 import { runSetUp } from './run-set-up.ts';
 import type { Missable } from './scenario.ts';

@@ -1,3 +1,4 @@
+import type { GoingOn, Seated } from '../../box/trial-words.ts';
 import {
   degreesFromRad,
   inches,
@@ -8,7 +9,6 @@ import {
   rad,
 } from '../../units/brands.ts';
 import { leastClearance } from '../../wood/movement.ts';
-import type { GoingOn, Seated } from '../trial-words.ts';
 import type { Joint } from './cut-joint.ts';
 import { expected } from './scenario.ts';
 import { strainIn } from './woods.ts';

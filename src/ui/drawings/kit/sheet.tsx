@@ -1,7 +1,7 @@
 import '../drawings.css';
 import type { ComponentChildren } from 'preact';
-import { DRAWING_LABELS, describeDrawing } from '../../text/drawing-words.ts';
 import type { DrawingKey } from '../drawing-key.ts';
+import { DRAWING_LABELS, describeDrawing } from '../words.ts';
 
 export interface StepDrawingProps {
   /** Words inside the drawing; off where it is shown too small to read them. */

@@ -1,0 +1,39 @@
+import type { TrialMeasure } from '../box/records.ts';
+import type { Procedure } from '../setup/procedure.ts';
+import { mayVary, restsOn } from './trial-step.ts';
+
+/** A step that can be tried both ways, and what can be measured of it: the one to begin with first. */
+export interface TrialQuestion {
+  readonly step: string;
+  readonly sentence: string;
+  readonly measures: readonly TrialMeasure[];
+}
+
+/**
+ * The questions a procedure leaves open to a trial. A reading is offered where it is taken later than the step, does not rest
+ * on it, and is no hold point's; it comes first where both guard against the same, for then the step can act on it.
+ */
+export const trialQuestions = (procedure: Procedure): readonly TrialQuestion[] =>
+  procedure.steps.flatMap((step, i): TrialQuestion[] => {
+    if (!mayVary(procedure, step.key)) return [];
+    const acts: TrialMeasure[] = [];
+    const others: TrialMeasure[] = [];
+    for (const later of procedure.steps.slice(i + 1)) {
+      if (!later.reading || later.hold || later.onlyWithGroove || restsOn(procedure, later, step.key))
+        continue;
+      const sameGuard = later.guards.some((guard) => step.guards.includes(guard));
+      (sameGuard ? acts : others).push({
+        kind: 'reading',
+        step: later.key,
+        sentence: later.sentence,
+        of: later.reading === 'turns' ? 'turns' : 'angle',
+      });
+    }
+    return [
+      {
+        step: step.key,
+        sentence: step.sentence,
+        measures: [...acts, { kind: 'fit' }, { kind: 'time' }, ...others],
+      },
+    ];
+  });

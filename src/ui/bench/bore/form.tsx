@@ -1,0 +1,88 @@
+import { useSignal } from '@preact/signals';
+import { changeBox } from '../../../app/boxes.ts';
+import { settings } from '../../../app/session.ts';
+import type { BoreReading } from '../../../domain/box/records.ts';
+import type { Length } from '../../../domain/units/length.ts';
+import { readLength } from '../../../domain/units/read-quantity.ts';
+import { newId } from '../../../platform/ids.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Switches } from '../../parts/switches.tsx';
+import { useForm } from '../../parts/use-form.ts';
+import { measureWords, boreWords as words } from '../measure-words.ts';
+import { unitName } from '../plan/words.ts';
+
+interface Props {
+  readonly boxId: string;
+  readonly isFirst: boolean;
+  readonly where: BoreReading['where'];
+  readonly overCrests: boolean;
+}
+
+/** Bores that a caliper and a lathe can hold, mm. */
+const BORE = { min: 6, max: 400 };
+
+/** One reading: one number is enough. */
+export const BoreForm = ({ boxId, isFirst, where, overCrests }: Props) => {
+  const { unit } = settings.value;
+  const busy = useSignal(false);
+  const form = useForm(`bore ${boxId}`, {
+    along: '',
+    across: '',
+    where: where as string,
+    overCrests: overCrests ? 'yes' : '',
+  });
+  const texts = form.values.value;
+  const read = (field: string, typed: string) => readLength(field, typed, unit, BORE);
+
+  const save = async (event: Event) => {
+    event.preventDefault();
+    if (busy.value) return;
+    const along = form.read('along', read);
+    const across: Length | null | undefined = texts.across.trim() === '' ? null : form.read('across', read);
+    if (!along || across === undefined) return;
+    const reading: BoreReading = {
+      id: newId(),
+      where: texts.where as BoreReading['where'],
+      along,
+      across,
+      overCrests: texts.overCrests !== '',
+    };
+    busy.value = true;
+    if (await changeBox(boxId, (box) => ({ ...box, bore: [...box.bore, reading] }))) {
+      form.done();
+      // The answer stands at the top.
+      scrollTo(0, 0);
+    }
+    busy.value = false;
+  };
+
+  return (
+    <form class="plan-form" onSubmit={save}>
+      {!isFirst && <h3>{measureWords.another}</h3>}
+      <div class="row">
+        <Field form={form} name="along" label={words.along} hint={unitName[unit]} />
+        <Field form={form} name="across" label={words.across} hint={words.acrossHint} />
+      </div>
+      <Choice
+        legend={words.where}
+        options={(['mouth', 'relief'] as const).map((value) => ({ value, word: words.whereWord[value] }))}
+        chosen={texts.where as BoreReading['where']}
+        onChoose={(value) => form.set('where', value)}
+      />
+      <Switches
+        switches={[
+          {
+            word: measureWords.overCrests,
+            on: texts.overCrests !== '',
+            set: (on) => form.set('overCrests', on ? 'yes' : ''),
+          },
+        ]}
+      />
+      {texts.overCrests && <p class="soft">{measureWords.overCrestsNote}</p>}
+      <button type="submit" class={isFirst ? 'main' : ''} disabled={busy.value}>
+        {measureWords.save}
+      </button>
+    </form>
+  );
+};

@@ -1,0 +1,108 @@
+import '../plan/style.css';
+import '../dock.css';
+import { changeBox } from '../../../app/boxes.ts';
+import { depthReached } from '../../../app/cutting.ts';
+import type { Reckoned } from '../../../app/plan-of.ts';
+import { settings } from '../../../app/session.ts';
+import type { Box } from '../../../domain/box/records.ts';
+import { Later } from '../../shell/later.tsx';
+import { hrefTo } from '../../shell/route.ts';
+import type { StageProps } from '../bench.tsx';
+import { measureWords, roundWords, taperWords, boreWords as words } from '../measure-words.ts';
+import { BigAnswer } from '../plan/big-answer.tsx';
+import { NoPlan } from '../plan/no-plan.tsx';
+import { StoodIn } from '../plan/stand-ins.tsx';
+import { useReckoned } from '../plan/use-planned.ts';
+import { amountWords, sizeWords } from '../plan/words.ts';
+import { CaliperOffset } from './caliper.tsx';
+import { BoreForm } from './form.tsx';
+import { ReadingList, withAt } from './reading-list.tsx';
+
+/** The plain bore, read; the tenon that follows from it. */
+const BoreStage = ({ onHand }: StageProps) => {
+  const { id, box } = onHand;
+  const known = useReckoned(box);
+  if (!known) return <div aria-busy="true" />;
+  const { given, reckoned } = known;
+  const isFirst = box.bore.length === 0;
+  const hasMouth = box.bore.some(({ where }) => where === 'mouth');
+  return (
+    <>
+      {isFirst && <p>{words.first}</p>}
+      {!isFirst && reckoned.ok && <TenonToTurn reckoned={reckoned.value} box={box} />}
+      {!reckoned.ok && <NoPlan refusal={reckoned.error} />}
+      <BoreForm
+        key={box.bore.length}
+        boxId={id}
+        isFirst={isFirst}
+        where={hasMouth ? 'relief' : 'mouth'}
+        overCrests={depthReached(box.cuts, 'recess') !== null}
+      />
+      <ReadingList
+        readings={box.bore}
+        say={words.reading}
+        onRemove={({ id: gone }) =>
+          changeBox(id, (now) => ({ ...now, bore: now.bore.filter((reading) => reading.id !== gone) }))
+        }
+        onPutBack={(reading, at) => changeBox(id, (now) => ({ ...now, bore: withAt(now.bore, reading, at) }))}
+      />
+      <CaliperOffset onHand={onHand} caliper={given.caliper} />
+      {reckoned.ok && <StoodIn standIns={reckoned.value.standIns} />}
+      {!isFirst && (
+        <div class="dock">
+          {box.plan.route === 'recess-first' ? (
+            <a class="act main" href={hrefTo('bench', 'set-up-recess')}>
+              {measureWords.toSetUp}
+            </a>
+          ) : (
+            <a class="act main" href={hrefTo('bench', 'tenon')}>
+              {measureWords.toTenon}
+            </a>
+          )}
+        </div>
+      )}
+    </>
+  );
+};
+
+export default BoreStage;
+
+/** How far off the opening planned is worth a question, mm. */
+const WORTH_ASKING = 1;
+
+const TenonToTurn = ({ reckoned, box }: { reckoned: Reckoned; box: Box }) => {
+  const { unit } = settings.value;
+  const { bore, target, recessCutTo, plan } = reckoned;
+  const offPlan = bore.mean - box.plan.opening.mm;
+  return (
+    <>
+      <BigAnswer
+        before={words.tenon}
+        text={sizeWords(target.tenon, unit)}
+        beside={measureWords.plusOrMinus(amountWords(target.tolerance, unit))}
+      />
+      <p class="zero">
+        {words.zero} <b>{words.plus(sizeWords(target.fromZero, unit))}</b>
+      </p>
+      <Later load={() => import('./own-allowance.tsx')} props={{ reckoned }} />
+      <section>
+        <h3>{words.tells}</h3>
+        <p>
+          {words.mean} <b>{sizeWords(bore.mean, unit)}</b>,{' '}
+          {words.meanKnown(amountWords(bore.uncertainty, unit))}.
+        </p>
+        <p>{taperWords(bore, target.tolerance, unit)}</p>
+        <p>{roundWords(bore, target.tolerance, unit)}</p>
+        {bore.overCrests && <p>{measureWords.overCrestsNote}</p>}
+        {recessCutTo !== null && (
+          <p>{words.cutTo(sizeWords(recessCutTo, unit), sizeWords(plan.sizes.depth, unit))}</p>
+        )}
+        {Math.abs(offPlan) > WORTH_ASKING && (
+          <p class="ask">
+            {words.offPlan(sizeWords(Math.abs(offPlan), unit), offPlan > 0 ? 'over' : 'under')}
+          </p>
+        )}
+      </section>
+    </>
+  );
+};

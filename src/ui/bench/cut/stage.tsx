@@ -1,0 +1,60 @@
+import './style.css';
+import { depthReached, nextPass } from '../../../app/cutting.ts';
+import { passesTo, planOf, type Reckoned } from '../../../app/plan-of.ts';
+import { isReady, latestRun } from '../../../domain/box/stages.ts';
+import type { PlannedPass } from '../../../domain/joint/plan.ts';
+import { ok, type Result } from '../../../domain/result.ts';
+import type { Part } from '../../../domain/setup/events.ts';
+import type { Millimetres } from '../../../domain/units/brands.ts';
+import { hrefTo, route } from '../../shell/route.ts';
+import type { StageProps } from '../bench.tsx';
+import { CutAgain } from './again.tsx';
+import { CutNotReady } from './not-ready.tsx';
+import { CutPass } from './pass.tsx';
+import { CutRecord } from './record.tsx';
+import { useGiven } from './use-given.ts';
+import { cutWords as words } from './words.ts';
+
+/** The cut of one piece: withheld until its set-up is ready, then pass by pass, then what was cut. */
+export const CutStage = ({ onHand, runs, part }: StageProps & { part: Part }) => {
+  const given = useGiven(onHand);
+  const { box } = onHand;
+  const run = latestRun(box, part, runs);
+  if (!run || !isReady(run)) return <CutNotReady run={run} part={part} />;
+  if (!given) return <div aria-busy="true" />;
+
+  const reckoned = planOf(box, given);
+  const passes = reckoned.ok ? passesFor(part, reckoned.value) : reckoned;
+  if (!reckoned.ok || !passes.ok)
+    return (
+      <>
+        <p>{words.noSizes}</p>
+        <a class="act main" href={hrefTo('bench', 'plan')}>
+          {words.toPlan}
+        </a>
+        <CutRecord onHand={onHand} part={part} run={run} />
+      </>
+    );
+
+  const shared = { onHand, part, run, rig: given.rig };
+  const [, , again, by] = route.value;
+  // A groove from an earlier set-up, picked up again: what is cut now is a correction.
+  const reached = depthReached(box.cuts, part);
+  if (reached && (again === 'again' || (run.groove && run.closed === null)))
+    return <CutAgain {...shared} dial={reckoned.value.input.dial} by={Number(by) || 0} />;
+  const next = nextPass(passes.value, reached);
+  if (run.closed === null && next)
+    return <CutPass {...shared} next={next} of={passes.value.length} over={overSize(part, reckoned.value)} />;
+  return <CutRecord onHand={onHand} part={part} run={run} />;
+};
+
+/** As planned; a tenon over or under size is cut to the depth that suits it. */
+const passesFor = (part: Part, reckoned: Reckoned): Result<readonly PlannedPass[]> => {
+  const { plan, check } = reckoned;
+  return part === 'tenon' && check && check.verdict !== 'right'
+    ? passesTo(reckoned, check.depthToSuit)
+    : ok(plan.passes);
+};
+
+const overSize = (part: Part, { check }: Reckoned): Millimetres | null =>
+  part === 'tenon' && check && check.verdict !== 'right' ? check.over : null;

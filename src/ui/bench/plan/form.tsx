@@ -1,0 +1,124 @@
+import './style.css';
+import '../dock.css';
+import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import { type Given, planOf } from '../../../app/plan-of.ts';
+import { settings } from '../../../app/session.ts';
+import type { WoodsToChoose } from '../../../app/woods-to-choose.ts';
+import type { Plan } from '../../../domain/box/records.ts';
+import type { Refusal } from '../../../domain/result.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Switches } from '../../parts/switches.tsx';
+import { useForm } from '../../parts/use-form.ts';
+import { Fold } from './fold.tsx';
+import { FitFields, fitNow, RouteFields, WoodFields, woodNow } from './form-more.tsx';
+import { planFormWords as words } from './form-words.ts';
+import { NoPlan } from './no-plan.tsx';
+import { readPlan } from './read.ts';
+import { placeRefusal } from './refusal.ts';
+import { type PlanField, type PlanTexts, USUAL_PITCHES } from './texts.ts';
+import { WoodField } from './wood-field.tsx';
+
+interface Props {
+  /** Names the draft. */
+  readonly id: string;
+  readonly initial: PlanTexts;
+  readonly given: Given;
+  readonly woods: WoodsToChoose;
+  readonly act: string;
+  /** Resolves to whether the plan was saved; the form then lets its draft go. */
+  readonly onPlan: (plan: Plan, name: string) => Promise<boolean>;
+}
+
+/** The questions of a plan: what every box needs first, the rest folded with what it will be. */
+export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props) => {
+  const { unit } = settings.value;
+  const form = useForm<PlanField>(id, initial);
+  const element = useRef<HTMLFormElement>(null);
+  const ofTheRig = useSignal<Refusal | null>(null);
+  const busy = useSignal(false);
+  const texts = form.values.value;
+  const wrong = (...names: PlanField[]) => names.some((name) => form.errors.value[name]);
+
+  /** A plan that makes a joint, or nothing, with each refusal beside its field. */
+  const goodPlan = (): Plan | undefined => {
+    ofTheRig.value = null;
+    const plan = readPlan(form, woods, unit);
+    if (!plan) return undefined;
+    const joint = planOf({ plan, bore: [], tenon: [], cuts: [] }, given);
+    if (joint.ok) return plan;
+    const placed = placeRefusal(joint.error, given.rig, unit);
+    if (placed) form.refuse(placed.field, placed.refusal);
+    else ofTheRig.value = joint.error;
+    return undefined;
+  };
+  const submit = async (event: Event) => {
+    event.preventDefault();
+    if (busy.value) return;
+    const plan = goodPlan();
+    if (!plan) {
+      requestAnimationFrame(() => element.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus());
+      return;
+    }
+    busy.value = true;
+    if (await onPlan(plan, texts.name.trim())) form.done();
+    busy.value = false;
+  };
+
+  return (
+    <form ref={element} class="plan-form" onSubmit={submit}>
+      <Choice
+        legend={words.pitch}
+        options={[
+          ...USUAL_PITCHES.map((pitch) => ({ value: pitch, word: pitch })),
+          { value: 'other' as const, word: words.other },
+        ]}
+        chosen={texts.pitch as (typeof USUAL_PITCHES)[number] | 'other'}
+        onChoose={(pitch) => form.set('pitch', pitch)}
+      />
+      {texts.pitch === 'other' && (
+        <Field form={form} name="pitchOther" label={words.pitchOther} hint={words.pitchHint} />
+      )}
+      <div class="row">
+        <Field form={form} name="opening" label={words.opening} hint={words.openingHint(unit)} />
+        <Field form={form} name="outside" label={words.outside} hint={words.outsideHint} />
+      </div>
+      <WoodField form={form} name="lid" label={texts.twoWoods ? words.lidWood : words.wood} woods={woods} />
+      <Switches
+        switches={[
+          {
+            word: words.twoWoods,
+            on: texts.twoWoods !== '',
+            set: (on) => form.set('twoWoods', on ? 'yes' : ''),
+          },
+        ]}
+      />
+      {texts.twoWoods && <WoodField form={form} name="base" label={words.baseWood} woods={woods} />}
+      <Choice
+        legend={words.recessIn}
+        options={[
+          { value: 'lid', word: words.lid },
+          { value: 'base', word: words.base },
+        ]}
+        chosen={texts.recessIn as Plan['recessIn']}
+        onChoose={(piece) => form.set('recessIn', piece)}
+      />
+      <Fold summary={words.fitMore} now={fitNow(texts)} open={wrong('clearance', 'dialTurns', 'threads')}>
+        <FitFields form={form} rig={given.rig} />
+      </Fold>
+      <Fold summary={words.woodMore} now={woodNow(texts)} open={wrong('ringWood')}>
+        <WoodFields form={form} woods={woods} />
+      </Fold>
+      <Fold summary={words.routeMore} open={false}>
+        <RouteFields form={form} rig={given.rig} />
+      </Fold>
+      {ofTheRig.value && <NoPlan refusal={ofTheRig.value} />}
+      <div class="dock">
+        <button type="submit" class="main" disabled={busy.value}>
+          {act}
+        </button>
+      </div>
+    </form>
+  );
+};

@@ -1,0 +1,113 @@
+import './style.css';
+import '../dock.css';
+import { useSignal } from '@preact/signals';
+import type { Reckoned } from '../../../app/plan-of.ts';
+import { settings } from '../../../app/session.ts';
+import type { Plan } from '../../../domain/box/records.ts';
+import { JointLinks } from '../../joint/joint-links.tsx';
+import { Later } from '../../shell/later.tsx';
+import { hrefTo } from '../../shell/route.ts';
+import type { StageProps } from '../bench.tsx';
+import { BigAnswer } from './big-answer.tsx';
+import { NoPlan } from './no-plan.tsx';
+import { blankRows, recessRows, slideRows, tenonRows, threadRows } from './rows.ts';
+import { PlanSection } from './section.tsx';
+import { Sizes } from './sizes.tsx';
+import { StandIns } from './stand-ins.tsx';
+import { useReckoned } from './use-planned.ts';
+import { roughWords, warningWords, planWords as words } from './words.ts';
+
+/** Every size of the box, what to look out for, and what was assumed. */
+const PlanStage = ({ onHand }: StageProps) => {
+  const { box } = onHand;
+  const changing = useSignal(false);
+  const known = useReckoned(box);
+  if (!known) return <div aria-busy="true" />;
+  const { given, reckoned } = known;
+  const change = (
+    <button
+      type="button"
+      onClick={() => {
+        changing.value = !changing.value;
+        scrollTo(0, 0);
+      }}
+    >
+      {changing.value ? words.leave : words.change}
+    </button>
+  );
+
+  if (changing.value)
+    return (
+      <>
+        <Later
+          key="change"
+          load={() => import('./change.tsx')}
+          props={{
+            onHand,
+            given,
+            onKept: () => {
+              changing.value = false;
+            },
+          }}
+        />
+        {change}
+      </>
+    );
+  if (!reckoned.ok)
+    return (
+      <>
+        <NoPlan refusal={reckoned.error} />
+        {change}
+      </>
+    );
+  return (
+    <>
+      <PlanSheet reckoned={reckoned.value} plan={box.plan} rigId={box.rigId} />
+      {change}
+      <div class="dock">
+        <a class="act main" href={hrefTo('bench', 'bore')}>
+          {words.toBore}
+        </a>
+      </div>
+    </>
+  );
+};
+
+export default PlanStage;
+
+const PlanSheet = ({ reckoned, plan, rigId }: { reckoned: Reckoned; plan: Plan; rigId: string }) => {
+  const { unit } = settings.value;
+  const { warnings, lengths } = reckoned.plan;
+  return (
+    <>
+      <BigAnswer
+        before={words.bore}
+        text={plan.opening.text}
+        beside={`${words.depth} ${roughWords(lengths.recessDepth, unit)}`}
+      />
+      <p>{words.routeSays[plan.route]}</p>
+      {warnings.length > 0 && (
+        <section>
+          <h3>{words.warnings}</h3>
+          <ul class="warnings">
+            {warnings.map((warning) => (
+              <li key={warning.code}>{warningWords(warning, unit)}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <PlanSection reckoned={reckoned} plan={plan} />
+      <Later
+        load={() => import('../../joint/joint-glance.tsx')}
+        props={{ reckoned, pitch: plan.pitch.text }}
+      />
+      <JointLinks />
+      <Sizes heading={words.recessHead(plan.recessIn)} rows={recessRows(reckoned, plan, unit)} />
+      <Sizes heading={words.tenonHead(plan.recessIn)} rows={tenonRows(reckoned, unit)} />
+      <Sizes heading={words.threadHead} rows={threadRows(reckoned, plan, unit)} />
+      <Sizes heading={words.blankHead} rows={blankRows(reckoned, unit)} />
+      <Sizes heading={words.slideHead} rows={slideRows(reckoned, unit)} />
+      <StandIns standIns={reckoned.standIns} rigId={rigId} />
+    </>
+  );
+};

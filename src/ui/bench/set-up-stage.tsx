@@ -1,0 +1,44 @@
+import { useSignal } from '@preact/signals';
+import { askedOf } from '../../app/both-ways.ts';
+import { startSetUp } from '../../app/start-set-up.ts';
+import { latestRun } from '../../domain/box/stages.ts';
+import type { Part } from '../../domain/setup/events.ts';
+import { useLive } from '../parts/use-live.ts';
+import { Strip } from '../set-up/strip.tsx';
+import { go, hrefTo } from '../shell/route.ts';
+import { lotWords } from '../words/lot.ts';
+import type { StageProps } from './bench.tsx';
+import { benchWords as words } from './words.ts';
+
+/** Start a set-up, or go on with the one under way. */
+export const SetUpStage = ({ onHand, runs, part }: StageProps & { part: Part }) => {
+  const busy = useSignal(false);
+  const run = latestRun(onHand.box, part, runs);
+
+  const asked = useLive(() => askedOf(onHand), ['both-ways', 'box'], onHand.id).value;
+
+  const start = async () => {
+    if (busy.value) return;
+    busy.value = true;
+    const runId = await startSetUp(onHand, part);
+    busy.value = false;
+    if (runId) go('set-up', runId);
+  };
+
+  const open = run && run.closed === null;
+  return (
+    <>
+      {asked && <p>{lotWords(asked.plan.sentence, asked.lot)}</p>}
+      {run && <Strip run={run} now={run.now} />}
+      <p>{open ? words.setUpUnderWay : run ? words.setUpDone : words.setUpFirst[part]}</p>
+      {open && (
+        <a class="act main" href={hrefTo('set-up', run.runId)}>
+          {words.goOnWithSetUp}
+        </a>
+      )}
+      <button type="button" class={open ? '' : 'main'} disabled={busy.value} onClick={start}>
+        {run ? words.startAnew : words.startSetUp}
+      </button>
+    </>
+  );
+};

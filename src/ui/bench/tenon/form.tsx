@@ -1,0 +1,79 @@
+import { useSignal } from '@preact/signals';
+import { changeBox } from '../../../app/boxes.ts';
+import { settings } from '../../../app/session.ts';
+import type { TenonReading } from '../../../domain/box/records.ts';
+import { readLength } from '../../../domain/units/read-quantity.ts';
+import { newId } from '../../../platform/ids.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Switches } from '../../parts/switches.tsx';
+import { useForm } from '../../parts/use-form.ts';
+import { measureWords, tenonWords as words } from '../measure-words.ts';
+import { unitName } from '../plan/words.ts';
+
+interface Props {
+  readonly boxId: string;
+  /** What the form is for now; nothing before the first reading. */
+  readonly heading: string | null;
+  readonly overCrests: boolean;
+}
+
+/** Tenons that a caliper and a lathe can hold, mm. */
+const TENON = { min: 6, max: 400 };
+
+/** One reading over the tenon. */
+export const TenonForm = ({ boxId, heading, overCrests }: Props) => {
+  const { unit } = settings.value;
+  const busy = useSignal(false);
+  const form = useForm(`tenon ${boxId}`, {
+    diameter: '',
+    where: 'end',
+    overCrests: overCrests ? 'yes' : '',
+  });
+  const texts = form.values.value;
+
+  const save = async (event: Event) => {
+    event.preventDefault();
+    if (busy.value) return;
+    const diameter = form.read('diameter', (field, typed) => readLength(field, typed, unit, TENON));
+    if (!diameter) return;
+    const reading: TenonReading = {
+      id: newId(),
+      where: texts.where as TenonReading['where'],
+      diameter,
+      overCrests: texts.overCrests !== '',
+    };
+    busy.value = true;
+    if (await changeBox(boxId, (box) => ({ ...box, tenon: [...box.tenon, reading] }))) {
+      form.done();
+      // The answer stands at the top.
+      scrollTo(0, 0);
+    }
+    busy.value = false;
+  };
+
+  return (
+    <form class="plan-form" onSubmit={save}>
+      {heading && <h3>{heading}</h3>}
+      <Field form={form} name="diameter" label={words.diameter} hint={unitName[unit]} />
+      <Choice
+        legend={words.where}
+        options={(['end', 'shoulder'] as const).map((value) => ({ value, word: words.whereWord[value] }))}
+        chosen={texts.where as TenonReading['where']}
+        onChoose={(value) => form.set('where', value)}
+      />
+      <Switches
+        switches={[
+          {
+            word: measureWords.overCrests,
+            on: texts.overCrests !== '',
+            set: (on) => form.set('overCrests', on ? 'yes' : ''),
+          },
+        ]}
+      />
+      <button type="submit" class={heading ? '' : 'main'} disabled={busy.value}>
+        {measureWords.save}
+      </button>
+    </form>
+  );
+};

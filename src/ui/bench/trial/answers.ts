@@ -1,0 +1,58 @@
+import type { TrialAnswers } from '../../../app/trials.ts';
+import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../../../domain/box/trial-words.ts';
+import { mm } from '../../../domain/units/brands.ts';
+import { readLength, readTurns } from '../../../domain/units/read-quantity.ts';
+import type { Form } from '../../parts/use-form.ts';
+
+/** The texts of a trial's form before anything is said; of what is ticked, the words with spaces between. */
+export const BLANK = {
+  goingOn: '',
+  seated: '',
+  threads: '',
+  marksOn: '',
+  marksAt: '',
+  endPlay: '',
+  bottomGap: '',
+  turnsOn: '',
+  afterFinish: '',
+};
+
+/** What is ticked in one of its fields. */
+export const listOf = <T extends string>(text: string): readonly T[] =>
+  text.split(' ').filter(Boolean) as T[];
+
+/** Only a lid that stops may have met the floor. */
+export const asksFloor = (said: string): boolean => listOf<GoingOn>(said).includes('stops-dead');
+
+/** What the form says of a trial; undefined leaves a refusal beside a field. */
+export const trialAnswers = (form: Form<keyof typeof BLANK>, unit: 'in' | 'mm'): TrialAnswers | undefined => {
+  const said = form.values.value;
+  const endPlay =
+    said.endPlay.trim() === ''
+      ? null
+      : form.read('endPlay', (field, typed) => readLength(field, typed, unit, { min: mm(0), max: mm(6) }));
+  const bottomGap =
+    said.bottomGap.trim() === ''
+      ? null
+      : form.read('bottomGap', (field, typed) =>
+          readLength(field, typed, unit, { min: mm(-20), max: mm(200) }),
+        );
+  const turnsOn =
+    said.turnsOn.trim() === ''
+      ? null
+      : form.read('turnsOn', (field, typed) => readTurns(field, typed, { min: 0, max: 50 }));
+  if (endPlay === undefined || bottomGap === undefined || turnsOn === undefined) return undefined;
+  return {
+    right: false,
+    goingOn: listOf<GoingOn>(said.goingOn),
+    seated: (said.seated || null) as Seated | null,
+    threads: listOf<ThreadState>(said.threads),
+    marks: said.marksOn
+      ? { on: said.marksOn as MarksOn, at: (said.marksAt || 'all-along') as MarksAt }
+      : null,
+    endPlay,
+    bottomGap,
+    turnsOn,
+    afterFinish: said.afterFinish !== '',
+  };
+};

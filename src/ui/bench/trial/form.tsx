@@ -1,0 +1,120 @@
+import '../dock.css';
+import { settings } from '../../../app/session.ts';
+import { recordTrial } from '../../../app/trials.ts';
+import {
+  type GoingOn,
+  goingOn,
+  type MarksAt,
+  type MarksOn,
+  marks,
+  marksAt,
+  type Seated,
+  seated,
+  type ThreadState,
+  threads,
+} from '../../../domain/box/trial-words.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Choices } from '../../parts/choices.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Switches } from '../../parts/switches.tsx';
+import { useForm } from '../../parts/use-form.ts';
+import { asksFloor, BLANK, listOf, trialAnswers } from './answers.ts';
+import {
+  goingOnWord,
+  marksAtWord,
+  marksOnWord,
+  seatedWord,
+  threadWord,
+  trialWords as words,
+} from './words.ts';
+
+const optionsOf = <T extends string>(keys: readonly T[], word: Readonly<Record<T, string>>) =>
+  keys.map((value) => ({ value, word: word[value] }));
+interface Props {
+  readonly boxId: string;
+  /** A lid was right before: this may be a new fit, after finish or drying. */
+  readonly wasRight: boolean;
+  readonly onRecorded: () => void;
+}
+
+/** What a trial fit was like, in the words of the trade; what is ticked is kept as a draft until it is recorded. */
+export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
+  const form = useForm(`trial ${boxId}`, BLANK);
+  const { values } = form;
+  const { unit } = settings.value;
+
+  const saidNothing = !Object.entries(values.value).some(([name, text]) => name !== 'afterFinish' && text);
+
+  return (
+    <form
+      class="trial"
+      onSubmit={async (event) => {
+        event.preventDefault();
+        const trial = trialAnswers(form, unit);
+        if (!trial || !(await recordTrial(boxId, trial))) return;
+        form.done();
+        onRecorded();
+      }}
+    >
+      <Choices<GoingOn>
+        legend={words.goingOn}
+        options={optionsOf(goingOn, goingOnWord)}
+        chosen={listOf(values.value.goingOn)}
+        onChange={(chosen) => form.set('goingOn', chosen.join(' '))}
+      />
+      <Choice<Seated>
+        legend={words.seated}
+        options={optionsOf(seated, seatedWord)}
+        chosen={(values.value.seated || null) as Seated | null}
+        onChoose={(value) => form.set('seated', value)}
+      />
+      <Choices<ThreadState>
+        legend={words.threads}
+        options={optionsOf(threads, threadWord)}
+        chosen={listOf(values.value.threads)}
+        onChange={(chosen) => form.set('threads', chosen.join(' '))}
+      />
+      <Choice<MarksOn>
+        legend={words.marks}
+        options={optionsOf(marks, marksOnWord)}
+        chosen={(values.value.marksOn || null) as MarksOn | null}
+        onChoose={(value) => form.set('marksOn', value)}
+      />
+      {values.value.marksOn !== '' && (
+        <Choice<MarksAt>
+          legend={words.marksAt}
+          options={optionsOf(marksAt, marksAtWord)}
+          chosen={(values.value.marksAt || null) as MarksAt | null}
+          onChoose={(value) => form.set('marksAt', value)}
+        />
+      )}
+      <div class="row">
+        <Field form={form} name="endPlay" label={words.endPlay} hint={words.endPlayHint} />
+        <Field form={form} name="turnsOn" label={words.turnsOn} />
+      </div>
+      {(asksFloor(values.value.goingOn) || values.value.bottomGap !== '') && (
+        <Field form={form} name="bottomGap" label={words.bottomGap} hint={words.bottomGapHint} />
+      )}
+      {wasRight && (
+        <Switches
+          switches={[
+            {
+              word: words.afterFinish,
+              on: values.value.afterFinish !== '',
+              set: (on) => form.set('afterFinish', on ? 'yes' : ''),
+            },
+          ]}
+        />
+      )}
+      {saidNothing ? (
+        <p class="soft">{words.sayOne}</p>
+      ) : (
+        <div class="dock">
+          <button type="submit" class="main">
+            {words.whatNow}
+          </button>
+        </div>
+      )}
+    </form>
+  );
+};

@@ -1,0 +1,80 @@
+import { useId } from 'preact/hooks';
+import { beginBothWays, openQuestions } from '../../app/both-ways-trial.ts';
+import { BLOCK, TRIAL_BOXES } from '../../domain/experiment/draw-lots.ts';
+import type { PowerAt } from '../../domain/experiment/trial-power.ts';
+import type { TrialQuestion } from '../../domain/experiment/trial-questions.ts';
+import { readCount } from '../../domain/units/read-quantity.ts';
+import { Choice } from '../parts/choice.tsx';
+import { Field } from '../parts/field.tsx';
+import { useForm } from '../parts/use-form.ts';
+import { useLive } from '../parts/use-live.ts';
+import { bothWaysWords as words } from './both-ways-words.ts';
+import { PowerList } from './power-list.tsx';
+
+interface Props {
+  readonly power: readonly PowerAt[];
+}
+
+/** Which step, what is measured, how many boxes, and what so many can tell, before the lots are drawn. */
+const BeginBothWays = ({ power }: Props) => {
+  const questions = useLive(openQuestions, ['box', 'procedure']).value;
+  if (!questions) return null;
+  const first = questions.find(({ measures }) => measures[0]?.kind === 'reading') ?? questions[0];
+  return first ? <Plan questions={questions} first={first} power={power} /> : <p>{words.noStep}</p>;
+};
+
+const Plan = ({
+  questions,
+  first,
+  power,
+}: Props & { questions: readonly TrialQuestion[]; first: TrialQuestion }) => {
+  const id = useId();
+  const form = useForm('both ways', { step: first.step, measure: '0', boxes: '40' });
+  const question = questions.find((each) => each.step === form.values.value.step) ?? first;
+  const measure = question.measures[Number(form.values.value.measure)] ?? question.measures[0];
+  if (!measure) return null;
+  const typed = Number(form.values.value.boxes);
+  const begin = async () => {
+    const count = form.read('boxes', (field, text) => readCount(field, text, TRIAL_BOXES));
+    if (count === undefined) return;
+    if (await beginBothWays(question, measure, count - (count % BLOCK))) form.done();
+  };
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        begin();
+      }}
+    >
+      <div class="field">
+        <label for={id}>{words.step}</label>
+        <select
+          id={id}
+          value={question.step}
+          onChange={(event) => {
+            form.set('step', event.currentTarget.value);
+            form.set('measure', '0');
+          }}
+        >
+          {questions.map(({ step: key, sentence }) => (
+            <option key={key} value={key}>
+              {sentence}
+            </option>
+          ))}
+        </select>
+      </div>
+      <Choice
+        legend={words.measure}
+        options={question.measures.map((each, i) => ({ value: `${i}`, word: words.measures(each) }))}
+        chosen={`${question.measures.indexOf(measure)}`}
+        onChoose={(value) => form.set('measure', value)}
+      />
+      <p class="soft">{words.measureAbout(measure)}</p>
+      <Field form={form} name="boxes" label={words.boxes} keys="numeric" />
+      <PowerList power={power} measure={measure} boxes={typed - (typed % BLOCK)} />
+      <button type="submit">{words.begin}</button>
+    </form>
+  );
+};
+
+export default BeginBothWays;

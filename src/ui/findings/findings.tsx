@@ -1,0 +1,82 @@
+import './findings.css';
+import { useEffect } from 'preact/hooks';
+import {
+  cancelFindings,
+  findings,
+  findingsFailed,
+  findingsState,
+  findingsStopped,
+  foundAt,
+  progress,
+  reckonFindings,
+} from '../../app/findings.ts';
+import { Later } from '../shell/later.tsx';
+import { hrefTo } from '../shell/route.ts';
+import { momentWords } from '../words/day.ts';
+import { findingsWords as words } from './words.ts';
+
+/** What the log says, words first, numbers one tap away. */
+const Findings = () => {
+  const state = findingsState();
+  useEffect(() => {
+    reckonFindings();
+  }, [state]);
+  return (
+    <main class="page findings" aria-busy={progress.value !== null}>
+      <h1>{words.title}</h1>
+      <Reckoning />
+      <Found />
+    </main>
+  );
+};
+
+/** How far it is, and what to do when it came to nothing. */
+const Reckoning = () => {
+  const again = () => reckonFindings();
+  const moment = foundAt.value && momentWords(foundAt.value);
+  if (findingsFailed.value)
+    return (
+      <>
+        <p role="alert">{words.failed}</p>
+        <button type="button" onClick={again}>
+          {words.tryAgain}
+        </button>
+      </>
+    );
+  if (findingsStopped.value)
+    return (
+      <div class="row">
+        <p role="status">{moment ? words.stoppedAsOf(moment) : words.stopped}</p>
+        <button type="button" onClick={again}>
+          {words.again}
+        </button>
+      </div>
+    );
+  if (progress.value !== null)
+    return (
+      <div class="row">
+        <p role="status">
+          {moment ? words.progressAsOf(progress.value, moment) : words.progress(progress.value)}
+        </p>
+        <button type="button" onClick={cancelFindings}>
+          {words.cancel}
+        </button>
+      </div>
+    );
+  return null;
+};
+
+const Found = () => {
+  const found = findings.value;
+  if (!found) return null;
+  if (found.rows > 0) return <Later key="found" load={() => import('./found.tsx')} props={{ found }} />;
+  return (
+    <>
+      <p>{words.none}</p>
+      <a href={hrefTo('bench')}>{words.toBench}</a>
+      <p class="soft">{words.leftOut(found.leftOut)}</p>
+    </>
+  );
+};
+
+export default Findings;

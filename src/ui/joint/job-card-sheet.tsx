@@ -1,0 +1,100 @@
+import { turnsToStop } from '../../app/cutting.ts';
+import { passesOf } from '../../app/pair-to-be.ts';
+import type { Reckoned } from '../../app/plan-of.ts';
+import { settings } from '../../app/session.ts';
+import type { Box } from '../../domain/box/records.ts';
+import { latestRun } from '../../domain/box/stages.ts';
+import type { Part } from '../../domain/setup/events.ts';
+import type { RunState } from '../../domain/setup/fold.ts';
+import { turns } from '../../domain/units/brands.ts';
+import { writeTurns } from '../../domain/units/write-quantity.ts';
+import { recessRows, tenonRows } from '../bench/plan/rows.ts';
+import { PlanSection } from '../bench/plan/section.tsx';
+import { type SizeRow, Sizes } from '../bench/plan/sizes.tsx';
+import { planWords, sizeWords } from '../bench/plan/words.ts';
+import { partName } from '../set-up/words.ts';
+import { dialWords } from '../words/dial.ts';
+import JointGlance from './joint-glance.tsx';
+import { jointWords } from './words.ts';
+
+const words = jointWords.card;
+
+interface Props {
+  readonly box: Box;
+  readonly runs: ReadonlyMap<string, RunState>;
+  readonly woods: string;
+  readonly reckoned: Reckoned;
+}
+
+/** Drawing and section, sizes with their letters, passes with the dial, the stop, room to write what was measured. */
+export const JobCardSheet = ({ box, runs, woods, reckoned }: Props) => {
+  const { unit } = settings.value;
+  const { plan } = box;
+  return (
+    <>
+      <header>
+        <h1>{jointWords.ofBox(box.number, box.name)}</h1>
+        <p>
+          {woods} · {plan.pitch.text} · {planWords.routeSays[plan.route]}
+        </p>
+      </header>
+      <div class="pictures">
+        <PlanSection reckoned={reckoned} plan={plan} />
+        <JointGlance reckoned={reckoned} pitch={plan.pitch.text} />
+      </div>
+      <div class="columns">
+        <Sizes heading={planWords.recessHead(plan.recessIn)} rows={recessRows(reckoned, plan, unit)} />
+        <Sizes heading={planWords.tenonHead(plan.recessIn)} rows={tenonRows(reckoned, unit)} />
+        {(['recess', 'tenon'] as const).map((part) => (
+          <Passes key={part} part={part} box={box} runs={runs} reckoned={reckoned} />
+        ))}
+      </div>
+      <Sizes heading={words.measured} rows={measuredRows(reckoned)} />
+      <p class="cautions">{words.cautions}</p>
+      <p class="soft">{words.by}</p>
+    </>
+  );
+};
+
+interface PassesProps {
+  readonly part: Part;
+  readonly box: Box;
+  readonly runs: ReadonlyMap<string, RunState>;
+  readonly reckoned: Reckoned;
+}
+
+const Passes = ({ part, box, runs, reckoned }: PassesProps) => {
+  const { unit } = settings.value;
+  const passes = passesOf(part, reckoned);
+  const run = latestRun(box, part, runs);
+  const counted = run && turnsToStop(run);
+  const { recessTurns, tenonTurns } = reckoned.plan.lengths;
+  const stop = counted === null ? (part === 'recess' ? recessTurns : tenonTurns) : turns(counted);
+  const rows: SizeRow[] = (passes.ok ? passes.value : []).map(({ depth, dial }, i) => ({
+    name: words.pass(i + 1, sizeWords(depth, unit)),
+    value: dial ? dialWords(dial) : '—',
+    ...(dial || i > 0 ? {} : { note: words.noDial }),
+  }));
+  return (
+    <Sizes
+      heading={words.passesOf(partName[part])}
+      rows={[
+        ...rows,
+        {
+          name: words.stop,
+          value: words.stopOf(writeTurns(stop)),
+          note: counted === null ? words.stopNote : words.stopCounted,
+        },
+      ]}
+    />
+  );
+};
+
+/** What is measured, or a blank to write it on. */
+const measuredRows = ({ bore, isBoreMeasured, tenon }: Reckoned): SizeRow[] => {
+  const { unit } = settings.value;
+  return [
+    { name: words.bore, value: isBoreMeasured ? sizeWords(bore.mean, unit) : words.blank },
+    { name: words.tenon, value: tenon ? sizeWords(tenon.mean, unit) : words.blank },
+  ];
+};

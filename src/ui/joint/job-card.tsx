@@ -1,0 +1,68 @@
+import '../bench/plan/style.css';
+import './job-card.css';
+import { type BoxOnHand, boxById, runsOf } from '../../app/boxes.ts';
+import { logId } from '../../app/session.ts';
+import { woodNames } from '../../app/wood-names.ts';
+import { woodsOf } from '../../domain/box/story.ts';
+import type { RunState } from '../../domain/setup/fold.ts';
+import { printPage } from '../../platform/print.ts';
+import { NoPlan } from '../bench/plan/no-plan.tsx';
+import { useReckoned } from '../bench/plan/use-planned.ts';
+import { boxesWords } from '../boxes/words.ts';
+import { useLive } from '../parts/use-live.ts';
+import { hrefTo } from '../shell/route.ts';
+import { JobCardSheet } from './job-card-sheet.tsx';
+import { jointWords } from './words.ts';
+
+const words = jointWords.card;
+
+/** What is wanted at the lathe on one page of paper, for who keeps the phone out of the dust. */
+const JobCard = ({ id }: { id: string }) => {
+  const shown = useLive(
+    async () => {
+      const onHand = await boxById(id);
+      return { onHand, runs: onHand ? await runsOf(onHand.box) : new Map(), nameOf: await woodNames() };
+    },
+    ['box', 'events', 'wood', 'log'],
+    `${logId.value} ${id}`,
+  ).value;
+  if (!shown) return <main class="page" aria-busy="true" />;
+  const { onHand, runs, nameOf } = shown;
+  if (!onHand)
+    return (
+      <main class="page">
+        <h1>{boxesWords.noSuch}</h1>
+        <a href={hrefTo('boxes')}>{boxesWords.back}</a>
+      </main>
+    );
+  return (
+    <main class="page job-card">
+      <nav class="row">
+        <a href={hrefTo('boxes', id, 'joint')}>{words.back}</a>
+        <button type="button" class="main" onClick={printPage}>
+          {words.print}
+        </button>
+      </nav>
+      <Card onHand={onHand} runs={runs} woods={woodsOf(onHand.box).map(nameOf).join(' / ')} />
+    </main>
+  );
+};
+
+export default JobCard;
+
+interface CardProps {
+  readonly onHand: BoxOnHand;
+  readonly runs: ReadonlyMap<string, RunState>;
+  readonly woods: string;
+}
+
+const Card = ({ onHand, runs, woods }: CardProps) => {
+  const { box } = onHand;
+  const known = useReckoned(box);
+  if (!known) return <div aria-busy="true" />;
+  return known.reckoned.ok ? (
+    <JobCardSheet box={box} runs={runs} woods={woods} reckoned={known.reckoned.value} />
+  ) : (
+    <NoPlan refusal={known.reckoned.error} />
+  );
+};

@@ -1,0 +1,70 @@
+import '../bench/plan/style.css';
+import './joint.css';
+import { type BoxOnHand, boxById, runsOf } from '../../app/boxes.ts';
+import { knownPair } from '../../app/joint-view.ts';
+import { logId } from '../../app/session.ts';
+import { currentBox } from '../../app/start-box.ts';
+import type { RunState } from '../../domain/setup/fold.ts';
+import { NoPlan } from '../bench/plan/no-plan.tsx';
+import { useReckoned } from '../bench/plan/use-planned.ts';
+import { boxesWords } from '../boxes/words.ts';
+import { useLive } from '../parts/use-live.ts';
+import { hrefTo } from '../shell/route.ts';
+import { JointSheet } from './joint-sheet.tsx';
+import { jointLinkWords } from './link-words.ts';
+import { jointWords as words } from './words.ts';
+
+/** The joint of a box, or of the box on the bench when no id is given. */
+const Joint = ({ id }: { id: string | null }) => {
+  const shown = useLive(
+    async () => {
+      const onHand = id === null ? await currentBox() : await boxById(id);
+      return { onHand: onHand ?? null, runs: onHand ? await runsOf(onHand.box) : new Map() };
+    },
+    ['box', 'events', 'log'],
+    `${logId.value} ${id}`,
+  ).value;
+  if (!shown) return <main class="page" aria-busy="true" />;
+  const { onHand, runs } = shown;
+  if (!onHand)
+    return (
+      <main class="page">
+        <h1>{id === null ? words.noBox : boxesWords.noSuch}</h1>
+        <a href={hrefTo(id === null ? 'bench' : 'boxes')}>
+          {id === null ? words.backToBench : boxesWords.back}
+        </a>
+      </main>
+    );
+  return (
+    <main class="page joint">
+      <a href={id === null ? hrefTo('bench') : hrefTo('boxes', id)}>
+        {id === null ? words.backToBench : words.backToBox}
+      </a>
+      <header>
+        <h1>{words.title}</h1>
+        <p class="soft">{words.ofBox(onHand.box.number, onHand.box.name)}</p>
+      </header>
+      <Known onHand={onHand} runs={runs} />
+    </main>
+  );
+};
+
+export default Joint;
+
+const Known = ({ onHand, runs }: { onHand: BoxOnHand; runs: ReadonlyMap<string, RunState> }) => {
+  const { id, box } = onHand;
+  const reckonedWith = useReckoned(box);
+  if (!reckonedWith) return <div aria-busy="true" />;
+  const { given, reckoned } = reckonedWith;
+  const known = reckoned.ok ? knownPair(box, reckoned.value, given.rig, runs) : reckoned;
+  return known.ok ? (
+    <>
+      <JointSheet known={known.value} pitch={box.plan.pitch.text} />
+      <a class="act" href={hrefTo('boxes', id, 'card')}>
+        {jointLinkWords.card}
+      </a>
+    </>
+  ) : (
+    <NoPlan refusal={known.error} />
+  );
+};

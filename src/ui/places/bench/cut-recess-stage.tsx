@@ -1,5 +1,0 @@
-import type { StageProps } from './bench.tsx';
-import { CutStage } from './cut-stage.tsx';
-
-const CutRecessStage = (props: StageProps) => <CutStage {...props} part="recess" />;
-export default CutRecessStage;

@@ -1,5 +1,0 @@
-import type { StageProps } from './bench.tsx';
-import { CutStage } from './cut-stage.tsx';
-
-const CutTenonStage = (props: StageProps) => <CutStage {...props} part="tenon" />;
-export default CutTenonStage;

@@ -1,0 +1,18 @@
+import { boxById } from '../../../app/boxes.ts';
+import { Photos } from '../../parts/photos.tsx';
+import { useLive } from '../../parts/use-live.ts';
+
+/** The photos of the set-up, kept with its box. */
+export default ({ boxId, canAdd = false }: { boxId: string; canAdd?: boolean }) => {
+  const photos = useLive(async () => (await boxById(boxId))?.box.photos ?? [], ['box'], boxId).value;
+  if (!photos) return <div class="list" aria-busy="true" />;
+  return (
+    <div class="list">
+      <Photos
+        boxId={boxId}
+        photos={photos.filter(({ of }) => of === 'set-up')}
+        {...(canAdd ? { of: 'set-up' as const } : {})}
+      />
+    </div>
+  );
+};
