@@ -12,6 +12,13 @@ export type Refusal =
   | { readonly problem: 'not-a-number'; readonly field: string; readonly typed: string }
   | { readonly problem: 'unknown-unit'; readonly field: string; readonly typed: string }
   | {
+      /** Typed so that it can be two numbers; both as they should be typed. */
+      readonly problem: 'ambiguous';
+      readonly field: string;
+      readonly typed: string;
+      readonly readings: readonly [string, string];
+    }
+  | {
       readonly problem: 'out-of-range';
       readonly field: string;
       readonly given: number;
@@ -31,7 +38,7 @@ export type Refusal =
     };
 
 /** What kind of number a refusal speaks of, so that the words can carry the right unit. */
-export type Quantity = 'length' | 'angle' | 'percent' | 'count' | 'turns' | 'speed' | 'ratio';
+export type Quantity = 'length' | 'pitch' | 'angle' | 'percent' | 'count' | 'turns' | 'speed' | 'ratio';
 
 export const ok = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value });
 

@@ -64,9 +64,9 @@ describe('a new box', () => {
 
   it.each([
     ['', 'Opening: still empty.'],
-    ['0', /Opening: 0\.000 in is outside 0\.236 in to 15\.748 in/],
-    ['-2', /Opening: -2\.000 in is outside/],
-    ['3000 mm', /Opening: 118\.110 in is outside/],
+    ['0', /Opening: 0 in is too small\. It can be 1\/4 in to 15 1\/2 in/],
+    ['-2', /Opening: -2 in is too small/],
+    ['3000 mm', /Opening: 118\.11 in is too large/],
     ['1/0', /Opening: “1\/0” cannot be read/],
     ['NaN', /Opening: “NaN” cannot be read/],
     ['3 m', /Opening: “3 m” has a unit that is not known/],

@@ -205,7 +205,7 @@ describe('a trial that is not', () => {
     fireEvent.input(play, { target: { value: '3 in' } });
     await press('What now?');
     expect((await screen.findByRole('alert')).textContent).toBe(
-      'Play, measured: 3.000 in is outside 0.000 in to 0.236 in.',
+      'Play, measured: 3 in is too large. It can be 0 in to 3/16 in.',
     );
     expect(await trials()).toHaveLength(0);
     fireEvent.input(play, { target: { value: '12 thou' } });

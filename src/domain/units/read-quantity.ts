@@ -46,8 +46,15 @@ const plainSigns = (text: string): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
-/** A number from a trade note: 2.474, 2,474, 3/32, 1 1/2, 1-1/2, 1½. Nothing if it can be read two ways or not at all. */
-const numberIn = (text: string): number | undefined => {
+/** A number that can be read two ways, each as it should be typed. */
+type Readings = readonly [string, string];
+
+/**
+ * A number from a trade note: 2.474, 2,474, 3/32, 1 1/2, 1-1/2, 1½. Nothing if it cannot be read; two readings where a missed
+ * space would make it another number ("11/2").
+ */
+const numberIn = (text: string): number | Readings | undefined => {
+  if (/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]\s*[\d.,/]/u.test(text)) return undefined;
   const spelled = [...text].map((sign) => (FRACTIONS.has(sign) ? ` ${FRACTIONS.get(sign)}` : sign)).join('');
   const plain = spelled
     .replace(/\u2044/g, '/')
@@ -58,9 +65,20 @@ const numberIn = (text: string): number | undefined => {
   if (decimal) return Number(`${decimal[1]}${decimal[2]?.replace(',', '.')}`);
   const fraction = /^([+-]?)(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)$/.exec(plain);
   if (!fraction) return undefined;
-  const [sign, whole, over, under] = [fraction[1], fraction[2], Number(fraction[3]), Number(fraction[4])];
+  const [sign = '', whole, over, under] = [
+    fraction[1],
+    fraction[2],
+    Number(fraction[3]),
+    Number(fraction[4]),
+  ];
   // "1 3/2" is a slip of the finger, not a size.
   if (under === 0 || (whole !== undefined && over >= under)) return undefined;
+  const missedSpace = /^(\d)([1-9]\d*)$/.exec(fraction[3] ?? '');
+  if (whole === undefined && over >= under && missedSpace && Number(missedSpace[2]) < under) {
+    const rest = over % under;
+    const asWritten = `${Math.floor(over / under)}${rest === 0 ? '' : ` ${rest}/${under}`}`;
+    return [`${sign}${missedSpace[1]} ${missedSpace[2]}/${under}`, `${sign}${asWritten}`];
+  }
   return (sign === '-' ? -1 : 1) * (Number(whole ?? 0) + over / under);
 };
 
@@ -77,11 +95,12 @@ const parse = (field: string, text: string): Result<Typed> => {
   if (typed === '') return refuse({ problem: 'empty', field });
   const [, digits = '', unit = ''] = /^([^a-z"'%°]*)(.*)$/i.exec(typed) ?? [];
   const value = numberIn(digits);
+  if (typeof value === 'object') return refuse({ problem: 'ambiguous', field, typed: text, readings: value });
   if (value === undefined || !Number.isFinite(value))
     return refuse({ problem: 'not-a-number', field, typed: text });
   return ok({
     value: value + 0 === 0 ? 0 : value,
-    digits: digits.trim(),
+    digits: digits.trim().replace(/[.,]$/, ''),
     unit: unit.toLowerCase().replace(/\.$/, '').trim(),
   });
 };
@@ -99,7 +118,7 @@ const toMm = (value: number, unit: 'in' | 'mm' | 'thou'): Millimetres => {
  * A bare number is in `unitWhenBare`; any field takes another unit when it is typed. The text that comes back
  * is what was typed, with its unit always written, so that no precision is invented or lost.
  * `range` is in mm, by default 0 to 2000. A single comma is a decimal comma.
- * Refuses: empty, not-a-number (1/0, NaN, 1,234.5), unknown-unit, out-of-range.
+ * Refuses: empty, not-a-number (1/0, NaN, 1,234.5), ambiguous (11/2), unknown-unit, out-of-range.
  */
 export const readLength = (
   field: string,
@@ -129,11 +148,16 @@ export const readPitch = (
   if (!typed.ok) return typed;
   const unit = typed.value.unit === '' ? unitWhenBare : typed.value.unit;
   const { value, digits } = typed.value;
-  if (unit !== 'tpi') return readLength(field, typed.value.unit === '' ? `${digits} mm` : text, 'mm', range);
-  if (value <= 0) return refuse({ problem: 'out-of-range', field, given: 0, ...range, quantity: 'length' });
-  const pitch = within(field, pitchFromTpi(value), range.min, range.max);
+  if (unit !== 'tpi') {
+    const length = readLength(field, typed.value.unit === '' ? `${digits} mm` : text, 'mm', range);
+    return length.ok ? length : refuse(asPitch(length.error));
+  }
+  const pitch = within(field, value > 0 ? pitchFromTpi(value) : 0, range.min, range.max, 'pitch');
   return pitch.ok ? ok({ mm: mm(pitch.value), text: `${digits} tpi` }) : pitch;
 };
+
+const asPitch = (refusal: Refusal): Refusal =>
+  refusal.problem === 'out-of-range' ? { ...refusal, quantity: 'pitch' } : refusal;
 
 const readPlain = (
   field: string,

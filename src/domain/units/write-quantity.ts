@@ -42,10 +42,15 @@ const inSteps = (value: number, step: number, asFraction: boolean): string => {
   return decimal(Math.round(value / step) * step, placesOf(step));
 };
 
+/** Beyond this nothing is a size, and digits would turn into powers of ten. */
+const LARGEST = 1e12;
+
 const finely = (value: number, how: Fineness, asFraction: boolean): string => {
-  if (!Number.isFinite(value)) return NOTHING;
-  if ('places' in how) return decimal(value, how.places);
-  return how.smallest > 0 ? inSteps(value, how.smallest, asFraction) : NOTHING;
+  if (!(Math.abs(value) < LARGEST)) return NOTHING;
+  if ('places' in how) return decimal(value, Number.isFinite(how.places) ? how.places : 0);
+  return how.smallest > 1 / LARGEST && how.smallest < LARGEST
+    ? inSteps(value, how.smallest, asFraction)
+    : NOTHING;
 };
 
 /**
@@ -66,7 +71,7 @@ export const writeLength = (
 /** A pitch as it is spoken of, "10 tpi" or "2.5 mm", to at most 3 places and without idle zeros. */
 export const writePitch = (pitch: Millimetres, unit: 'tpi' | 'mm'): string => {
   const value = unit === 'mm' ? pitch : tpiFromPitch(pitch);
-  return Number.isFinite(value) ? `${withoutLastZeros(decimal(value, 3))} ${unit}` : NOTHING;
+  return Math.abs(value) < LARGEST ? `${withoutLastZeros(decimal(value, 3))} ${unit}` : NOTHING;
 };
 
 /** Turns without the word, "3 1/2", to the nearest eighth unless told otherwise. */

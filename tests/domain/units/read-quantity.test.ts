@@ -33,7 +33,8 @@ describe('a length as a turner types it', () => {
     ['¾', 'in', 19.05, '¾ in'],
     ['1⁄4', 'in', 6.35, '1/4 in'],
     ['.5', 'mm', 0.5, '.5 mm'],
-    ['5.', 'mm', 5, '5. mm'],
+    ['5.', 'mm', 5, '5 mm'],
+    ['2,', 'in', 50.8, '2 in'],
     ['  62.840  ', 'mm', 62.84, '62.840 mm'],
     ['0', 'mm', 0, '0 mm'],
     ['3/2', 'in', 38.1, '3/2 in'],
@@ -63,6 +64,10 @@ describe('a length as a turner types it', () => {
     ['1.234,5', 'not-a-number'],
     ['1.2.3', 'not-a-number'],
     ['1 3/2', 'not-a-number'],
+    ['2½0', 'not-a-number'],
+    ['1/2½', 'not-a-number'],
+    ['11/2', 'ambiguous'],
+    ['-17/16 in', 'ambiguous'],
     ['1.5 1/2', 'not-a-number'],
     ['1/2/3', 'not-a-number'],
     ['1 2', 'not-a-number'],
@@ -79,6 +84,13 @@ describe('a length as a turner types it', () => {
     ['−1', 'out-of-range'],
   ])('refuses %s as %s', (typed, problem) => {
     expect(problemOf(readLength('bore', typed, 'mm'))).toBe(problem);
+  });
+
+  test('a fraction whose space was missed is asked about, with both readings', () => {
+    expect(readLength('bore', '11/2"', 'mm')).toEqual({
+      ok: false,
+      error: { problem: 'ambiguous', field: 'bore', typed: '11/2"', readings: ['1 1/2', '5 1/2'] },
+    });
   });
 
   test('a refusal names its field and the range in mm', () => {
@@ -125,9 +137,15 @@ describe('a pitch', () => {
     ['ten', 'not-a-number'],
     ['', 'empty'],
     ['10 rpm', 'unknown-unit'],
+    ['11/2 mm', 'ambiguous'],
   ])('refuses %s as %s', (typed, problem) => {
     expect(problemOf(readPitch('pitch', typed, 'tpi'))).toBe(problem);
   });
+});
+
+test('a pitch out of range is refused as a pitch, so that the words can say tpi', () => {
+  const answer = readPitch('pitch', '60 tpi', 'tpi');
+  expect(answer.ok === false && answer.error).toMatchObject({ quantity: 'pitch', min: 0.5, max: 6.35 });
 });
 
 describe('turns, counts, degrees and percents', () => {

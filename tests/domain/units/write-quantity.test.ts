@@ -121,3 +121,22 @@ test('no text whatever is read as NaN or throws', () => {
     { numRuns: 1000 },
   );
 }, 30_000);
+
+test('no number, no unit and no step makes a text with NaN or Infinity in it', () => {
+  const any = fc.oneof(fc.double(), fc.constantFrom(0, -0, 1e308, -1e308, 5e-324));
+  fc.assert(
+    fc.property(any, any, fc.constantFrom('in', 'mm', 'thou'), (value, step, unit) => {
+      const texts = [
+        writeLength(mm(value), unit, { smallest: step }),
+        writeLength(mm(value), unit, { places: step }),
+        writeTurns(turns(value), { smallest: step }),
+        writeDegrees(degrees(value), { places: step }),
+        writePercent(value, { places: step }),
+        writePitch(mm(value), 'tpi'),
+        writePitch(mm(value), 'mm'),
+      ];
+      expect(texts.join(' ')).not.toMatch(/NaN|Infinity|e[+-]?\d/);
+    }),
+    { numRuns: 2000 },
+  );
+});
