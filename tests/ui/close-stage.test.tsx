@@ -68,7 +68,9 @@ describe('the close', () => {
     const field = (await screen.findByLabelText('Before pass')) as HTMLInputElement;
     fireEvent.input(field, { target: { value: '0' } });
     await press('Keep it: close');
-    expect((await screen.findByRole('alert')).textContent).toBe('Before pass: 0 is too small. It can be 1 to 12.');
+    expect((await screen.findByRole('alert')).textContent).toBe(
+      'Before pass: 0 is too small. It can be 1 to 12.',
+    );
     expect(field.value).toBe('0');
     expect(await closing()).toBeNull();
   });

@@ -13,7 +13,7 @@ import { latestRun } from '../../src/domain/box/stages.ts';
 import type { Part } from '../../src/domain/setup/events.ts';
 import { mm } from '../../src/domain/units/brands.ts';
 import { forget } from '../../src/storage/connection.ts';
-import type { StageProps } from '../../src/ui/bench/bench.tsx';
+import type { StageProps } from '../../src/ui/bench/stage-props.ts';
 import { useLive } from '../../src/ui/parts/use-live.ts';
 
 export const length = (value: number, text: string) => ({ mm: mm(value), text });

@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { replacedVersions } from '../../src/app/superseded.ts';
 import { shrinkPhoto } from '../../src/platform/photo.ts';
 import { getPhoto, getThumbnail } from '../../src/storage/photos.ts';
-import type { StageProps } from '../../src/ui/bench/bench.tsx';
+import type { StageProps } from '../../src/ui/bench/stage-props.ts';
 import { Photos } from '../../src/ui/parts/photos.tsx';
 import { boxOf, newBox, show } from './cut-box-on-bench.tsx';
 

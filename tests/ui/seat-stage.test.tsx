@@ -68,7 +68,9 @@ describe('the seat', () => {
     await show(id, SeatStage);
     await degrees('400');
     await press('What comes off?');
-    expect((await screen.findByRole('alert')).textContent).toBe('Degrees: 400° is too large. It can be 0° to 360°.');
+    expect((await screen.findByRole('alert')).textContent).toBe(
+      'Degrees: 400° is too large. It can be 0° to 360°.',
+    );
     expect(await seats()).toHaveLength(0);
   });
 

@@ -1,7 +1,7 @@
 import './bench.css';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { type BoxOnHand, runsOf } from '../../app/boxes.ts';
+import { runsOf } from '../../app/boxes.ts';
 import { logId } from '../../app/session.ts';
 import { currentBox } from '../../app/start-box.ts';
 import { nextThing, STAGES, type Stage, stageStates } from '../../domain/box/stages.ts';
@@ -13,13 +13,8 @@ import { Later } from '../shell/later.tsx';
 import { goInstead, hrefTo, route } from '../shell/route.ts';
 import { EmptyBench } from './empty-bench.tsx';
 import { SetUpStage } from './set-up-stage.tsx';
+import type { StageProps } from './stage-props.ts';
 import { stageName, stageStateWord, benchWords as words } from './words.ts';
-
-/** What every stage is given. */
-export interface StageProps {
-  readonly onHand: BoxOnHand;
-  readonly runs: ReadonlyMap<string, RunState>;
-}
 
 const LAZY: Readonly<Partial<Record<Stage, () => Promise<{ readonly default: ComponentType<StageProps> }>>>> =
   {

@@ -7,7 +7,7 @@ import { useLive } from '../parts/use-live.ts';
 import { Strip } from '../set-up/strip.tsx';
 import { go, hrefTo } from '../shell/route.ts';
 import { lotWords } from '../words/lot.ts';
-import type { StageProps } from './bench.tsx';
+import type { StageProps } from './stage-props.ts';
 import { benchWords as words } from './words.ts';
 
 /** Start a set-up, or go on with the one under way. */

@@ -11,8 +11,8 @@ import { Photos } from '../../parts/photos.tsx';
 import { useForm } from '../../parts/use-form.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { goInstead } from '../../shell/route.ts';
-import type { StageProps } from '../bench.tsx';
 import { LaterCheck } from '../later-check.tsx';
+import type { StageProps } from '../stage-props.ts';
 import { hardenerWord, outcomeWord, outsideWord, scrapWord, closeWords as words } from './words.ts';
 
 const optionsOf = <T extends string>(word: Readonly<Record<T, string>>) =>

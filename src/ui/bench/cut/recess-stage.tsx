@@ -1,4 +1,4 @@
-import type { StageProps } from '../bench.tsx';
+import type { StageProps } from '../stage-props.ts';
 import { CutStage } from './stage.tsx';
 
 const CutRecessStage = (props: StageProps) => <CutStage {...props} part="recess" />;

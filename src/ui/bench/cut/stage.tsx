@@ -7,7 +7,7 @@ import { ok, type Result } from '../../../domain/result.ts';
 import type { Part } from '../../../domain/setup/events.ts';
 import type { Millimetres } from '../../../domain/units/brands.ts';
 import { hrefTo, route } from '../../shell/route.ts';
-import type { StageProps } from '../bench.tsx';
+import type { StageProps } from '../stage-props.ts';
 import { CutAgain } from './again.tsx';
 import { CutNotReady } from './not-ready.tsx';
 import { CutPass } from './pass.tsx';

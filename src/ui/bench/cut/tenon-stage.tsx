@@ -1,4 +1,4 @@
-import type { StageProps } from '../bench.tsx';
+import type { StageProps } from '../stage-props.ts';
 import { CutStage } from './stage.tsx';
 
 const CutTenonStage = (props: StageProps) => <CutStage {...props} part="tenon" />;

@@ -7,7 +7,7 @@ import type { Plan } from '../../../domain/box/records.ts';
 import { JointLinks } from '../../joint/joint-links.tsx';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
-import type { StageProps } from '../bench.tsx';
+import type { StageProps } from '../stage-props.ts';
 import { BigAnswer } from './big-answer.tsx';
 import { NoPlan } from './no-plan.tsx';
 import { blankRows, recessRows, slideRows, tenonRows, threadRows } from './rows.ts';

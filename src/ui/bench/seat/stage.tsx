@@ -4,7 +4,7 @@ import { useSignal } from '@preact/signals';
 import { IN_LINE, recordSeat, takeBackSeat } from '../../../app/after-fit.ts';
 import type { Seat } from '../../../domain/box/records.ts';
 import { goInstead, hrefTo } from '../../shell/route.ts';
-import type { StageProps } from '../bench.tsx';
+import type { StageProps } from '../stage-props.ts';
 import { EarlierTries, TakeBack } from '../trial/earlier-tries.tsx';
 import { SeatAdvice } from './advice.tsx';
 import { SeatForm } from './form.tsx';

@@ -6,7 +6,6 @@ import type { Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
-import type { StageProps } from '../bench.tsx';
 import { ReadingList, withAt } from '../bore/reading-list.tsx';
 import { measureWords, tenonWords as words } from '../measure-words.ts';
 import { BigAnswer } from '../plan/big-answer.tsx';
@@ -14,6 +13,7 @@ import { NoPlan } from '../plan/no-plan.tsx';
 import { StoodIn } from '../plan/stand-ins.tsx';
 import { useReckoned } from '../plan/use-planned.ts';
 import { amountWords, sizeWords } from '../plan/words.ts';
+import type { StageProps } from '../stage-props.ts';
 import { TenonForm } from './form.tsx';
 import { TenonVerdict } from './verdict.tsx';
 

@@ -5,7 +5,7 @@ import { depthReached } from '../../../app/cutting.ts';
 import { openTrial, RIGHT, recordTrial, takeBackTrial } from '../../../app/trials.ts';
 import type { Trial } from '../../../domain/box/records.ts';
 import { goInstead, hrefTo } from '../../shell/route.ts';
-import type { StageProps } from '../bench.tsx';
+import type { StageProps } from '../stage-props.ts';
 import { Advice } from './advice.tsx';
 import { EarlierTries, TakeBack } from './earlier-tries.tsx';
 import { TrialForm } from './form.tsx';
