@@ -3,7 +3,7 @@ import { findingsOf } from '../domain/findings/answers/findings.ts';
 import { lastAlike } from '../domain/findings/answers/last-alike.ts';
 import { rowsFromLogs } from '../domain/findings/rows/rows-from-log.ts';
 import { dictionarySheet, rowsSheet } from '../domain/findings/rows/rows-sheet.ts';
-import { sha256 } from '../storage/backup/sha256.ts';
+import { sha256 } from '../domain/sha256.ts';
 import { sheetCsv } from '../storage/backup/sheet-csv.ts';
 import { type KeptOfLog, readKept } from '../storage/kept.ts';
 import { type ReadLog, readLog } from './findings-log.ts';
@@ -37,8 +37,8 @@ const readLogs = async (
   return logs;
 };
 
-/** Everything that the findings are reckoned from, as a short name: equal names, equal findings. */
-const nameOf = (...parts: readonly unknown[]): Promise<string> =>
+/** A short name for everything that the findings are worked out from: equal names, equal findings. */
+const nameOf = (...parts: readonly unknown[]): string =>
   sha256(new TextEncoder().encode(JSON.stringify(parts)));
 
 const find = async (
@@ -47,7 +47,7 @@ const find = async (
   { share, last }: Meanwhile,
 ): Promise<FindingsAnswer> => {
   const before = await Promise.all(question.logIds.map(readKept));
-  const rule = await nameOf(made, question.woods);
+  const rule = nameOf(made, question.woods);
   const kept = lastFound(before, rule);
   const known = question.known ?? kept?.found.from;
   if (kept?.holds)
@@ -58,7 +58,7 @@ const find = async (
   const table = rowsFromLogs(logs);
   const alike = lastAlike(logs[0]?.boxes ?? new Map());
   const trials = await readTrials(question.logIds);
-  const from = await nameOf(table, alike, trials);
+  const from = nameOf(table, alike, trials);
   const keepFound = (found: Found) => keepLast(before, logs, rule, found);
   if (from === known) {
     if (kept?.found.from === from) await keepFound(kept.found);

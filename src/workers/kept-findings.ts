@@ -1,3 +1,4 @@
+import { newId } from '../platform/ids.ts';
 import { type KeptOfLog, keep } from '../storage/kept.ts';
 import type { ReadLog } from './findings-log.ts';
 import type { Found } from './findings-message.ts';
@@ -35,5 +36,5 @@ export const keepLast = async (
   const [log, runs] = [before[0], logs[0]?.runsKept];
   if (before.length !== 1 || !log || runs === undefined) return;
   const value: KeptFound = { found, at: Date.now(), runs };
-  await keep(log, 'findings', { rule, stamp: crypto.randomUUID(), value }, log.touched).catch(() => {});
+  await keep(log, 'findings', { rule, stamp: newId(), value }, log.touched).catch(() => {});
 };

@@ -1,6 +1,7 @@
 import { type CutRun, cutRuns } from '../domain/findings/rows/cut-run.ts';
 import { FOLD_RULE, packRuns, unpackRuns } from '../domain/findings/rows/packed-runs.ts';
 import { foldRun } from '../domain/setup/fold.ts';
+import { newId } from '../platform/ids.ts';
 import { eventsOfRun } from '../storage/events.ts';
 import { type KeptOfLog, keep } from '../storage/kept.ts';
 import { eachRunOfLog } from '../storage/runs-of-log.ts';
@@ -53,7 +54,7 @@ export const readRuns = async (before: KeptOfLog, onShare: (share: number) => vo
       (await keep(
         held,
         'runs',
-        { rule: FOLD_RULE, stamp: crypto.randomUUID(), value },
+        { rule: FOLD_RULE, stamp: newId(), value },
         upTo === null ? touched : [],
       ).catch(() => null));
     held = held && kept && { ...held, runs: kept };

@@ -1,4 +1,5 @@
 // Shrinks one photo per message. In a worker, because a still page may hold a canvas back for a second.
+import { sha256 } from '../domain/sha256.ts';
 import type { PhotoAnswer, PhotoProblem, ShrunkPhoto } from './photo-message.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
@@ -34,11 +35,6 @@ const draw = async (picture: ImageBitmap, longestSide: number) => {
   return { width, height, bytes: await jpeg.arrayBuffer() };
 };
 
-const sha256 = async (bytes: ArrayBuffer): Promise<string> =>
-  Array.from(new Uint8Array(await crypto.subtle.digest('SHA-256', bytes)), (byte) =>
-    byte.toString(16).padStart(2, '0'),
-  ).join('');
-
 const shrink = async (file: Blob): Promise<PhotoAnswer> => {
   const refused = (error: PhotoProblem): PhotoAnswer => ({ ok: false, error });
   if (file.size > MOST_BYTES) return refused('too-big');
@@ -54,7 +50,7 @@ const shrink = async (file: Blob): Promise<PhotoAnswer> => {
     const value: ShrunkPhoto = {
       type: 'image/jpeg',
       ...full,
-      sha256: await sha256(full.bytes),
+      sha256: sha256(full.bytes),
       thumbnail: thumbnail.bytes,
     };
     return { ok: true, value };

@@ -8,7 +8,7 @@ import { type CutRun, cutRuns } from '../../src/domain/findings/rows/cut-run.ts'
 import { packRuns, unpackRuns } from '../../src/domain/findings/rows/packed-runs.ts';
 import { rowsFromLogs } from '../../src/domain/findings/rows/rows-from-log.ts';
 import { foldRun } from '../../src/domain/setup/fold.ts';
-import { sha256 } from '../../src/storage/backup/sha256.ts';
+import { sha256 } from '../../src/domain/sha256.ts';
 import { boxesFromNewest, isAnyOpen } from '../../src/storage/boxes.ts';
 import { disconnect } from '../../src/storage/connection.ts';
 import { readKept } from '../../src/storage/kept.ts';

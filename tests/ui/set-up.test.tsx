@@ -211,6 +211,23 @@ describe('a set-up on screen', () => {
     expect(screen.queryByText(/Your hands go round/)).toBeNull();
   }, 20_000);
 
+  it('a length typed for one set-up does not wait in the form of the next box', async () => {
+    await passUntil('Back off the cone. Still no card goes in at any corner.');
+    press('Reading');
+    fireEvent.input(await screen.findByLabelText(/Over a length of/), { target: { value: '123 mm' } });
+    await later();
+    cleanup();
+    const next = await boxById((await startBox(PLAN)) ?? '');
+    if (!next) throw new Error('no box');
+    render(<SetUp runId={(await startSetUp(next, 'recess')) ?? ''} />);
+    await sentence('Off at the wall. Spindle still. Cutter out.');
+    await passUntil('Back off the cone. Still no card goes in at any corner.');
+    press('Reading');
+    const over = (await screen.findByLabelText(/Over a length of/)) as HTMLInputElement;
+    await later();
+    expect(over.value).toBe('');
+  }, 20_000);
+
   it('a gauge is one tap; the length is remembered; the tightest reading gives the verdict', async () => {
     await passUntil('Back off the cone. Still no card goes in at any corner.');
     press('Reading');

@@ -1,13 +1,13 @@
 import { strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 import type { Stored } from '../../domain/box/records.ts';
 import type { Settings } from '../../domain/log/settings.ts';
+import { sha256 } from '../../domain/sha256.ts';
 import { DEVICE_KEYS } from '../names.ts';
 import { getPhoto, getThumbnail } from '../photos.ts';
 import { read } from '../write.ts';
 import { boxesCsv } from './boxes-csv.ts';
 import { ENTRIES, FORMAT, FORMAT_VERSION, type PhotoEntry } from './format.ts';
 import { proceduresApart } from './procedures-once.ts';
-import { sha256 } from './sha256.ts';
 
 /** Fold what was written into a Blob at this size: the browser may keep a Blob on disk. */
 const FOLD_BYTES = 8 * 1024 * 1024;
@@ -37,7 +37,7 @@ const startZip = () => {
   return {
     /** Adds an entry and its sum. Pictures are packed already. */
     add: async (name: string, bytes: Uint8Array<ArrayBuffer>): Promise<void> => {
-      sums[name] = await sha256(bytes);
+      sums[name] = sha256(bytes);
       put(name, bytes, name.endsWith('.jpg'));
     },
     finish: (): Blob => {
@@ -73,7 +73,7 @@ export const makeBackup = async (madeAt: number, leaveOut: readonly string[]): P
     const thumbnail = await getThumbnail(logId, id);
     // Gone since the list was read.
     if (!photo || !thumbnail) continue;
-    const hash = await sha256(photo.bytes);
+    const hash = sha256(photo.bytes);
     photos.push({ logId, id, sha256: hash, width: photo.width, height: photo.height });
     if (written.has(hash)) continue;
     written.add(hash);

@@ -2,6 +2,7 @@ import type { Stored } from '../../domain/box/records.ts';
 import { checkProcedure, checkRecord, checkSettings, type Misfit } from '../../domain/log/validate.ts';
 import { ok, type Result, refuse } from '../../domain/result.ts';
 import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
+import { sha256 } from '../../domain/sha256.ts';
 import type { Superseded } from '../schema.ts';
 import {
   type BackupLog,
@@ -13,7 +14,6 @@ import {
 } from './format.ts';
 import { aTurn, inPieces } from './in-pieces.ts';
 import { checkLeanEvent } from './procedures-once.ts';
-import { sha256 } from './sha256.ts';
 import { openZip, type ZipEntries } from './zip-entries.ts';
 
 /** A backup that was found whole and sound; its pictures are still in the file. */
@@ -44,7 +44,7 @@ export const readBackup = async (file: Blob): Promise<Result<Backup, BackupRefus
   ): Promise<Result<Uint8Array<ArrayBuffer>, BackupRefusal>> => {
     if (!zip.names.includes(entry) || !sums[entry]) return refuse({ why: 'entry-missing', entry });
     const bytes = await zip.read(entry, most);
-    if (!bytes || (await sha256(bytes)) !== sums[entry]) return refuse({ why: 'entry-damaged', entry });
+    if (!bytes || sha256(bytes) !== sums[entry]) return refuse({ why: 'entry-damaged', entry });
     return ok(bytes);
   };
 

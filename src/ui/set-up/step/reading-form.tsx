@@ -2,7 +2,7 @@ import './reading-form.css';
 import { useEffect } from 'preact/hooks';
 import { lastLength } from '../../../app/last-length.ts';
 import { settings } from '../../../app/session.ts';
-import { record } from '../../../app/set-up-run.ts';
+import { record, run } from '../../../app/set-up-run.ts';
 import type { ReadingKind } from '../../../domain/setup/procedure.ts';
 import type { Reading } from '../../../domain/setup/reading.ts';
 import { mm } from '../../../domain/units/brands.ts';
@@ -21,7 +21,7 @@ export interface ReadingFormProps {
 /** The optional measurement of a step: a gauge at hand is one tap, anything else is typed. */
 export const ReadingForm = ({ kind, stepKey, onClose }: ReadingFormProps) => {
   const { unit } = settings.value;
-  const form = useForm(`reading ${stepKey}`, { gap: '', over: '', turns: '' });
+  const form = useForm(`reading ${run.value?.runId} ${stepKey}`, { gap: '', over: '', turns: '' });
 
   // The board and the arm seldom change.
   useEffect(() => {
