@@ -124,6 +124,9 @@ const licences = (): Plugin => ({
 /** Fetched by the system when the app is installed, never by a page. */
 const isForInstallerOnly = (url: string): boolean => /\.png$/.test(url);
 
+/** The invented log: wanted by some, once, so not worth keeping on every phone. */
+const isDemo = (url: string): boolean => /^assets\/demo-log-/.test(url);
+
 /** Vite puts the hash of these into their names, so the copy the page has just loaded will do. */
 const isNamedByHash = (url: string): boolean => url.startsWith('assets/');
 
@@ -149,7 +152,7 @@ const serviceWorker = (): Plugin => {
       async handler() {
         const precached = filesIn(outDir)
           .map((file) => ({ file, url: relative(outDir, file).split(sep).join('/') }))
-          .filter(({ url }) => !isForInstallerOnly(url) && url !== 'sw.js')
+          .filter(({ url }) => !isForInstallerOnly(url) && !isDemo(url) && url !== 'sw.js')
           .sort((a, b) => (a.url < b.url ? -1 : 1))
           .map(({ file, url }) => ({ url, revision: isNamedByHash(url) ? null : hash(readFileSync(file)) }));
         await build({
@@ -194,6 +197,8 @@ export default defineConfig({
     target,
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // The demo is one.
+    chunkSizeWarningLimit: 1000,
     rolldownOptions: {
       input: [join(root, 'index.html'), join(root, 'rescue.html')],
       output: {

@@ -1,15 +1,26 @@
-import { DEMO_SEED, generateDemo } from '../domain/log/demo/generate.ts';
 import { addLog, removeLog } from '../storage/records.ts';
 import { announce } from './changes.ts';
-import { attempt } from './failure.ts';
+import { type DemoFile, demoLog } from './demo-log.ts';
+import { attempt, failure } from './failure.ts';
 import { DEMO_LOG, MY_LOG, showLog } from './session.ts';
 
-/** Makes the invented log and shows it; one transaction, so that it is whole or absent. */
+/** The invented log is not kept for offline: null when it cannot be had. */
+const demoFile = (): Promise<DemoFile | null> =>
+  import('../../shared/demo-log.json').then(
+    ({ default: file }) => file as unknown as DemoFile,
+    () => null,
+  );
+
+/** Puts the invented log in place, whole or not at all, and shows it. */
 export const openDemo = async (): Promise<void> => {
-  const { records, events } = generateDemo(DEMO_SEED, Date.now(), -new Date().getTimezoneOffset());
+  const file = await demoFile();
+  if (!file) {
+    failure.value = 'no-demo';
+    return;
+  }
+  const { records, events, photos } = demoLog(file, Date.now());
   const put = await attempt(async () => {
-    await removeLog(DEMO_LOG);
-    await addLog(records, events);
+    await addLog(records, events, photos);
     return true;
   });
   if (!put) return;

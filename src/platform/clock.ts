@@ -28,9 +28,11 @@ export const stamp = (): Stamp => {
   };
 };
 
-/** The calendar day here, not in Greenwich. */
-export const today = (): Day => {
-  const now = new Date();
+/** The calendar day of a moment (epoch ms) here, not in Greenwich. */
+export const dayOf = (at: number): Day => {
+  const here = new Date(at);
   const two = (n: number): string => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return `${here.getFullYear()}-${two(here.getMonth() + 1)}-${two(here.getDate())}`;
 };
+
+export const today = (): Day => dayOf(Date.now());

@@ -39,11 +39,21 @@ export interface Author {
   readonly now: number;
 }
 
+export interface Photo {
+  readonly full: PhotoBytes;
+  readonly thumbnail: Thumbnail;
+}
+
+const putPhoto = (tx: WriteTx, { full, thumbnail }: Photo) => [
+  tx.objectStore('photos').put(full),
+  tx.objectStore('thumbnails').put(thumbnail),
+];
+
 /** What must land with a record or not at all: a photo it refers to, the first event of a set-up it lists. */
 export interface Together {
   /** The version before goes among the superseded ones, and can be brought back from there. */
   readonly keepReplaced?: boolean;
-  readonly photo?: { readonly full: PhotoBytes; readonly thumbnail: Thumbnail };
+  readonly photo?: Photo;
   readonly event?: SetUpEvent;
 }
 
@@ -92,10 +102,7 @@ export const changeRecord = <K extends Kind>(
         await tx.objectStore('events').add(together.event);
         await touchRun(tx, together.event);
       }
-      if (together.photo) {
-        await tx.objectStore('photos').put(together.photo.full);
-        await tx.objectStore('thumbnails').put(together.photo.thumbnail);
-      }
+      if (together.photo) await Promise.all(putPhoto(tx, together.photo));
       return next;
     },
   );
@@ -153,30 +160,37 @@ export const sweepSuperseded = (now: number): Promise<void> =>
 /** Key range of one log in any store whose key begins with logId. */
 export const wholeLog = (logId: string): IDBKeyRange => IDBKeyRange.bound([logId], [logId, []]);
 
-/** Removes a log and all that belongs to it: one key range a store, one transaction. */
-export const removeLog = (logId: string): Promise<void> =>
-  write(OF_A_LOG, async (tx) => {
-    await Promise.all(OF_A_LOG.map((name) => tx.objectStore(name).delete(wholeLog(logId))));
-  });
-
 const OF_A_LOG = [
   ...(['records', 'superseded', 'events', 'photos', 'thumbnails'] as const),
   ...(['drafts', 'imports', 'touched', 'kept'] as const),
 ];
 
-/** Puts a whole prepared log (the demo) in place, one transaction. Nothing kept of an earlier one of that name holds. */
-export const addLog = (records: readonly Stored[], events: readonly SetUpEvent[]): Promise<void> =>
-  write(['records', 'events', 'kept'], async (tx) => {
-    const recordStore = tx.objectStore('records');
-    const eventStore = tx.objectStore('events');
+const clear = (tx: WriteTx, logId: string) =>
+  OF_A_LOG.map((name) => tx.objectStore(name).delete(wholeLog(logId)));
+
+/** Removes a log and all that belongs to it: one key range a store, one transaction. */
+export const removeLog = (logId: string): Promise<void> =>
+  write(OF_A_LOG, async (tx) => {
+    await Promise.all(clear(tx, logId));
+  });
+
+/** Puts a whole prepared log (the demo) in the place of all that stood under its name, one transaction. */
+export const addLog = (
+  records: readonly Stored[],
+  events: readonly SetUpEvent[],
+  photos: readonly Photo[] = [],
+): Promise<void> =>
+  write(OF_A_LOG, async (tx) => {
+    const logIds = new Set([...records, ...events].map(({ logId }) => logId));
+    // A reading of the findings under way must not keep what it made of the log before.
+    const stamp = `added ${Math.max(...records.map(({ savedAt }) => savedAt))}`;
     await Promise.all([
-      ...records.map((r) => recordStore.put(r)),
-      ...events.map((e) => eventStore.put(e)),
-      ...[...new Set([...records, ...events].map(({ logId }) => logId))].map(async (logId) => {
-        await tx.objectStore('kept').delete(wholeLog(logId));
-        // A reading under way must not put its own in its place.
-        const stamp = `added ${records[0]?.savedAt}`;
-        await tx.objectStore('kept').put({ logId, what: 'runs', rule: '', stamp, value: null });
-      }),
+      ...[...logIds].flatMap((logId) => clear(tx, logId)),
+      ...records.map((record) => tx.objectStore('records').put(record)),
+      ...events.map((event) => tx.objectStore('events').put(event)),
+      ...photos.flatMap((photo) => putPhoto(tx, photo)),
+      ...[...logIds].map((logId) =>
+        tx.objectStore('kept').put({ logId, what: 'runs', rule: '', stamp, value: null }),
+      ),
     ]);
   });

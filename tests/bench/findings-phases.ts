@@ -16,7 +16,7 @@ import { addLog, changeRecord, listRecords } from '../../src/storage/records.ts'
 import { eachRunOfLog } from '../../src/storage/runs-of-log.ts';
 import { write } from '../../src/storage/write.ts';
 import { answerTo } from '../../src/workers/findings-answer.ts';
-import { manyBoxes, NOW, RIGS } from '../domain/demo/workshop.ts';
+import { manyBoxes, NOW, RIGS } from '../demo/workshop.ts';
 
 const LOG = 'mine';
 const DAY = 86_400_000;
@@ -34,12 +34,16 @@ export const fill = async (boxes: number): Promise<void> => {
   );
   for (let from = 0; from < boxes; from += AT_ONCE) {
     const some = made.slice(from, from + AT_ONCE);
-    await addLog(
-      some.map(({ id, box }, i) => {
-        const at = NOW - (3 + Math.floor((boxes - 1 - from - i) / 2)) * DAY;
-        return stored('box', id, { ...box, startedOn: new Date(at).toISOString().slice(0, 10) });
-      }),
-      some.flatMap(({ events }) => events.map((event) => ({ ...event, logId: LOG }))),
+    const records = some.map(({ id, box }, i) => {
+      const at = NOW - (3 + Math.floor((boxes - 1 - from - i) / 2)) * DAY;
+      return stored('box', id, { ...box, startedOn: new Date(at).toISOString().slice(0, 10) });
+    });
+    const events = some.flatMap((each) => each.events.map((event) => ({ ...event, logId: LOG })));
+    await write(['records', 'events'], (tx) =>
+      Promise.all([
+        ...records.map((record) => tx.objectStore('records').put(record)),
+        ...events.map((event) => tx.objectStore('events').put(event)),
+      ]),
     );
   }
   await disconnect();

@@ -1,8 +1,10 @@
+import { readdirSync } from 'node:fs';
 import type { IncomingMessage } from 'node:http';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { freshProfile, openPhone } from '../tools/browser.mjs';
 import { BUDGETS, precached, weigh, weighAll } from '../tools/budgets.mjs';
-import { serve } from '../tools/serve.mjs';
+import { DIST, serve } from '../tools/serve.mjs';
 import { passStep, planBox, startSetUp } from './at-the-lathe.ts';
 import { hasStarted } from './page-state.ts';
 
@@ -145,6 +147,13 @@ describe('what is kept for offline', () => {
     const weight = weighAll(precached());
     console.log(`precached: ${weight} bytes in ${precached().length} files`);
     expect(weight).toBeLessThanOrEqual(BUDGETS.precached);
+  });
+
+  test(`leaves out the demo, which weighs at most ${BUDGETS.demo} bytes`, () => {
+    const demo = readdirSync(join(DIST, 'assets')).filter((name) => name.startsWith('demo-log-'));
+    expect(demo).toHaveLength(1);
+    expect(precached().filter((path) => path?.includes('demo-log'))).toEqual([]);
+    expect(weighAll(demo.map((name) => `assets/${name}`))).toBeLessThanOrEqual(BUDGETS.demo);
   });
 });
 

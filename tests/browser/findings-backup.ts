@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
 import { strToU8, zipSync } from 'fflate';
 import type { Bodies, Kind, Stored } from '../../src/domain/box/records.ts';
-import { CALIPER, PEAR, RIGS } from '../../src/domain/log/demo/rigs.ts';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { type BackupLog, ENTRIES, FORMAT, FORMAT_VERSION } from '../../src/storage/backup/format.ts';
-import { manyBoxes, NOW } from '../domain/demo/workshop.ts';
+import { CALIPER, PEAR, RIGS } from '../demo/rigs.ts';
+import { manyBoxes, NOW } from '../demo/workshop.ts';
 
 const DAY = 86_400_000;
 /** Boxes the workshop makes of an afternoon, and days between afternoons. */

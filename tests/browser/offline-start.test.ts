@@ -50,3 +50,15 @@ test('what is not part of the app is asked of the server, never answered with th
   await context.close();
   await server.stop();
 });
+
+test('the demo, which is not kept for offline, asks for a connection and the app goes on', async () => {
+  const { url, context, page } = await restartWithoutServer('/', 0);
+  await page.goto(url);
+  await page.getByRole('button', { name: 'Open the demo' }).tap();
+  expect(await page.getByRole('alert').textContent()).toContain(
+    'The sample workshop needs a connection the first time.',
+  );
+  await page.getByRole('button', { name: 'New box' }).tap();
+  await page.waitForURL(/bench\/new/);
+  await context.close();
+});

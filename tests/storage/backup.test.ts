@@ -3,7 +3,6 @@ import fc from 'fast-check';
 import { strFromU8, unzipSync, type Zippable, zipSync } from 'fflate';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Stored } from '../../src/domain/box/records.ts';
-import { generateDemo } from '../../src/domain/log/demo/generate.ts';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { makeBackup } from '../../src/storage/backup/make-backup.ts';
 import type { Backup } from '../../src/storage/backup/read-backup.ts';
@@ -16,6 +15,7 @@ import { appendEvent } from '../../src/storage/events.ts';
 import { DEVICE_KEYS } from '../../src/storage/names.ts';
 import { addLog, changeRecord, getRecord, listSuperseded } from '../../src/storage/records.ts';
 import { write } from '../../src/storage/write.ts';
+import { generateDemo } from '../demo/generate.ts';
 import { everything, withFreshDatabase } from './fresh-database.ts';
 import { sampleBox, samplePhoto, started, storedBox, storedWood, ticked } from './sample-log.ts';
 

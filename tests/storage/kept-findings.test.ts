@@ -11,7 +11,7 @@ import { addLog, changeRecord, removeLog } from '../../src/storage/records.ts';
 import { write } from '../../src/storage/write.ts';
 import { answerTo, type Meanwhile } from '../../src/workers/findings-answer.ts';
 import type { Found } from '../../src/workers/findings-message.ts';
-import { manyBoxes, NOW, RIGS } from '../domain/demo/workshop.ts';
+import { manyBoxes, NOW, RIGS } from '../demo/workshop.ts';
 import { everything, withFreshDatabase } from './fresh-database.ts';
 
 withFreshDatabase();

@@ -14,6 +14,8 @@ export const BUDGETS = {
   place: 20_000,
   /** A worker with all it imports. */
   worker: 60_000,
+  /** The invented log, which comes when somebody opens it. */
+  demo: 150_000,
 };
 
 /** Served as they are: packing them again gains nothing. */

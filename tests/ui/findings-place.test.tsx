@@ -7,13 +7,13 @@ import { announce } from '../../src/app/changes.ts';
 import { cancelFindings, findings } from '../../src/app/findings.ts';
 import { openSession } from '../../src/app/session.ts';
 import type { Box, Stored } from '../../src/domain/box/records.ts';
-import { generateDemo } from '../../src/domain/log/demo/generate.ts';
 import type { Asked, Meanwhile } from '../../src/platform/findings-worker.ts';
 import { forget } from '../../src/storage/connection.ts';
 import { addLog } from '../../src/storage/records.ts';
 import Findings from '../../src/ui/findings/findings.tsx';
 import { answerTo } from '../../src/workers/findings-answer.ts';
 import type { FindingsQuestion, Found } from '../../src/workers/findings-message.ts';
+import { generateDemo } from '../demo/generate.ts';
 
 /** Asked in this realm, for there are no workers here; the reckoning is the real one. */
 const askForFindings = vi.hoisted(() => vi.fn());

@@ -1,4 +1,4 @@
-import type { FailureReason } from '../../storage/failure.ts';
+import type { Failure } from '../../app/failure.ts';
 
 export const shellWords = {
   places: { bench: 'Bench', boxes: 'Boxes', woods: 'Woods', findings: 'Findings', shop: 'Shop' },
@@ -13,7 +13,7 @@ export const shellWords = {
   dismiss: 'Close',
 } as const;
 
-export const failureWords: Readonly<Record<FailureReason, string>> = {
+export const failureWords: Readonly<Record<Failure, string>> = {
   full: 'Not saved: this phone has no room left. Free some space, then do it again.',
   blocked: 'Not saved: another tab holds an older version. Close the other tab, then do it again.',
   newer: 'Not saved: a newer version of the app wrote this log. Close all its tabs and open it again.',
@@ -21,4 +21,5 @@ export const failureWords: Readonly<Record<FailureReason, string>> = {
   lost: 'Not saved: the store did not answer. Do it again; if it keeps on, close and reopen the app.',
   taken: 'Not saved: another tab got there first. Look again, then repeat it if it is still wanted.',
   unknown: 'Not saved: the store refused. Do it again; if it keeps on, export your log under Shop.',
+  'no-demo': 'The sample workshop needs a connection the first time.',
 };

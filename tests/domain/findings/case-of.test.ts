@@ -3,8 +3,8 @@ import type { Box } from '../../../src/domain/box/records.ts';
 import { caseOf, shapeOf } from '../../../src/domain/findings/answers/case-of.ts';
 import { suspects } from '../../../src/domain/findings/answers/suspects.ts';
 import { groupBy } from '../../../src/domain/group-by.ts';
-import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';
 import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
+import { DEMO_SEED, generateDemo } from '../../demo/generate.ts';
 
 const demo = generateDemo(DEMO_SEED, Date.UTC(2026, 10, 25));
 const events = groupBy(demo.events, (event) => event.runId);

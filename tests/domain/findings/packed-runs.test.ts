@@ -1,11 +1,11 @@
 import { expect, it } from 'vitest';
 import { type CutRun, cutRuns } from '../../../src/domain/findings/rows/cut-run.ts';
 import { FOLD_RULE, packRuns, unpackRuns } from '../../../src/domain/findings/rows/packed-runs.ts';
-import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';
 import type { Happening, SetUpEvent } from '../../../src/domain/setup/events.ts';
 import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
 import type { Step } from '../../../src/domain/setup/procedure.ts';
-import { foldedRuns } from '../demo/workshop.ts';
+import { DEMO_SEED, generateDemo } from '../../demo/generate.ts';
+import { foldedRuns } from '../../demo/workshop.ts';
 
 const demo = generateDemo(DEMO_SEED, Date.UTC(2026, 10, 25));
 

@@ -4,8 +4,8 @@ import { stepLinks } from '../../../src/domain/findings/answers/step-links.ts';
 import { type CutRun, cutRuns } from '../../../src/domain/findings/rows/cut-run.ts';
 import { type FoldedLog, rowsFromLogs } from '../../../src/domain/findings/rows/rows-from-log.ts';
 import { groupBy } from '../../../src/domain/group-by.ts';
-import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';
 import { foldRun } from '../../../src/domain/setup/fold.ts';
+import { DEMO_SEED, generateDemo } from '../../demo/generate.ts';
 
 const NOW = Date.UTC(2026, 10, 25);
 

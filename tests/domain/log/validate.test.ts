@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { generateDemo } from '../../../src/domain/log/demo/generate.ts';
 import { DEFAULT_SETTINGS } from '../../../src/domain/log/settings.ts';
 import { checkEvent, checkRecord, checkSettings } from '../../../src/domain/log/validate.ts';
+import { generateDemo } from '../../demo/generate.ts';
 import { sampleBox, started, storedBox, storedWood, ticked } from '../../storage/sample-log.ts';
 
 /** As it comes out of a file. */

@@ -1,7 +1,7 @@
-import type { Random } from '../../random.ts';
-import type { Stamp } from '../../setup/events.ts';
+import type { Random } from '../../src/domain/random.ts';
+import type { Stamp } from '../../src/domain/setup/events.ts';
 
-/** The clock on the wall and the phone beside the lathe, moved on by hand. */
+/** The clock on the wall and the phone beside the lathe, moved on by hand in whole seconds. */
 export interface ShopClock {
   readonly now: number;
   pass(seconds: number): void;
@@ -13,13 +13,14 @@ export interface ShopClock {
 }
 
 export const shopClock = (startsAt: number, name: string, random: Random): ShopClock => {
-  let now = Math.round(startsAt);
+  const whole = (seconds: number) => Math.round(seconds) * 1000;
+  let now = whole(startsAt / 1000);
   let loads = 0;
   let loadedAt = now;
   let hidden = 0;
   const load = () => {
     loads += 1;
-    loadedAt = now - Math.round(random.between(2_000, 40_000));
+    loadedAt = now - whole(random.between(2, 40));
     hidden = 0;
   };
   load();
@@ -28,11 +29,11 @@ export const shopClock = (startsAt: number, name: string, random: Random): ShopC
       return now;
     },
     pass: (seconds) => {
-      now += Math.round(seconds * 1000);
+      now += whole(seconds);
     },
     passUnseen: (seconds) => {
-      now += Math.round(seconds * 1000);
-      hidden += Math.round(seconds * 1000);
+      now += whole(seconds);
+      hidden += whole(seconds);
     },
     reload: load,
     stamp: () => ({ at: now, mono: now - loadedAt, hid: hidden, session: `${name}.${loads}` }),

@@ -1,4 +1,4 @@
-import type { GoingOn, Seated } from '../../box/trial-words.ts';
+import type { GoingOn, Seated } from '../../src/domain/box/trial-words.ts';
 import {
   degreesFromRad,
   inches,
@@ -7,8 +7,8 @@ import {
   mmFromInches,
   moisture,
   rad,
-} from '../../units/brands.ts';
-import { leastClearance } from '../../wood/movement.ts';
+} from '../../src/domain/units/brands.ts';
+import { leastClearance } from '../../src/domain/wood/movement.ts';
 import type { Joint } from './cut-joint.ts';
 import { expected } from './scenario.ts';
 import { strainIn } from './woods.ts';

@@ -1,5 +1,5 @@
-import type { Instrument, OwnWood, Rig } from '../../box/records.ts';
-import { inches, mm, mmFromInches } from '../../units/brands.ts';
+import type { Instrument, OwnWood, Rig } from '../../src/domain/box/records.ts';
+import { inches, mm, mmFromInches } from '../../src/domain/units/brands.ts';
 import { typedInches, typedMm, typedPitch } from './typed.ts';
 
 const inch = (value: number, places: number) => typedInches(mmFromInches(inches(value)), places);

@@ -1,12 +1,12 @@
-import type { Box, Closing } from '../../box/records.ts';
-import { filmLoss } from '../../joint/film.ts';
-import { type Random, seededRandom } from '../../random.ts';
-import { DEFAULT_PROCEDURE_ID, DEFAULT_PROCEDURES } from '../../setup/default-procedures.ts';
-import type { SetUpEvent } from '../../setup/events.ts';
-import type { RunState } from '../../setup/fold.ts';
-import { movementsBetween } from '../../setup/inherit.ts';
-import type { Movement } from '../../setup/procedure.ts';
-import { mm } from '../../units/brands.ts';
+import type { Box, Closing } from '../../src/domain/box/records.ts';
+import { filmLoss } from '../../src/domain/joint/film.ts';
+import { type Random, seededRandom } from '../../src/domain/random.ts';
+import { DEFAULT_PROCEDURE_ID, DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
+import type { SetUpEvent } from '../../src/domain/setup/events.ts';
+import type { RunState } from '../../src/domain/setup/fold.ts';
+import { movementsBetween } from '../../src/domain/setup/inherit.ts';
+import type { Movement } from '../../src/domain/setup/procedure.ts';
+import { mm } from '../../src/domain/units/brands.ts';
 import { dayOf } from './calendar.ts';
 import { cutJoint, type Joint } from './cut-joint.ts';
 import { drawMisses, neglectOf } from './draw-misses.ts';
@@ -23,7 +23,6 @@ export interface Circumstances {
   readonly number: number;
   readonly startsAt: number;
   readonly now: number;
-  readonly minutesEast: number;
   /** Share of the usual time that practice has left. */
   readonly practice: number;
   /** The last set-up of the box made just before on the same afternoon, or null. */
@@ -39,6 +38,9 @@ export interface Made {
   readonly endedAt: number;
   readonly rigId: string;
   readonly last: RunState;
+  /** What the log has no place for, and a picture shows. */
+  readonly kind: Order['kind'];
+  readonly height: Order['height'];
 }
 
 /** Slack joints that are found before a lid is tried, or blanks that split. */
@@ -112,10 +114,12 @@ export const makeBox = (given: Circumstances): Made => {
     endedAt: clock.now,
     rigId: order.rigId,
     last: tenon.state,
+    kind: order.kind,
+    height: order.height,
     box: {
       number: given.number,
       name: order.name,
-      startedOn: dayOf(given.startsAt, given.minutesEast),
+      startedOn: dayOf(given.startsAt),
       rigId: order.rigId,
       procedureId: DEFAULT_PROCEDURE_ID,
       plan: order.plan,
@@ -133,7 +137,6 @@ export const makeBox = (given: Circumstances): Made => {
             { clearance: ending.clearance, diameter: joint.diameter, wood },
             clock.now,
             given.now,
-            given.minutesEast,
           )
         : [],
       photos: [],

@@ -1,5 +1,5 @@
-import type { Random } from '../../random.ts';
-import type { Part } from '../../setup/events.ts';
+import type { Random } from '../../src/domain/random.ts';
+import type { Part } from '../../src/domain/setup/events.ts';
 import type { Neglect } from './cut-joint.ts';
 import { type Missable, SCENARIO, type Turner } from './scenario.ts';
 

@@ -1,5 +1,5 @@
-import type { Day } from '../../box/records.ts';
-import type { Random } from '../../random.ts';
+import type { Day } from '../../src/domain/box/records.ts';
+import type { Random } from '../../src/domain/random.ts';
 
 const MINUTE = 60_000;
 const DAY = 24 * 60 * MINUTE;
@@ -12,9 +12,8 @@ const SHUT = [
   { from: 77, to: 81 },
 ];
 
-/** Calendar day of a moment, for a wall clock so many minutes ahead of UTC. */
-export const dayOf = (at: number, minutesEast: number): Day =>
-  new Date(at + minutesEast * MINUTE).toISOString().slice(0, 10);
+/** Calendar day of a moment. The workshop's clock is UTC here; whoever shows the log moves it to the clock on the wall. */
+export const dayOf = (at: number): Day => new Date(at).toISOString().slice(0, 10);
 
 export interface Session {
   /** When work began, epoch ms. */
@@ -24,16 +23,9 @@ export interface Session {
 
 /**
  * The afternoons on which so many boxes were made, oldest first, over so many days, the last at least two days before `now`.
- * `minutesEast` is the wall clock's lead over UTC, so that nobody is seen threading at night.
  */
-export const sessions = (
-  random: Random,
-  boxes: number,
-  days: number,
-  now: number,
-  minutesEast: number,
-): readonly Session[] => {
-  const today = Math.floor((now + minutesEast * MINUTE) / DAY);
+export const sessions = (random: Random, boxes: number, days: number, now: number): readonly Session[] => {
+  const today = Math.floor(now / DAY);
   const isShut = (fromStart: number) =>
     SHUT.some(({ from, to }) => fromStart >= from * 7 && fromStart < to * 7);
   const open = Array.from({ length: days }, (_, fromStart) => fromStart)
@@ -46,10 +38,7 @@ export const sessions = (
   const ordered = [...chosen].sort((a, b) => a - b);
   while (twice.size < doubles) twice.add(random.pick(ordered));
   return ordered.map((day) => ({
-    at:
-      day * DAY +
-      (twice.has(day) ? random.whole(540, 560) : random.whole(570, 800)) * MINUTE -
-      minutesEast * MINUTE,
+    at: day * DAY + (twice.has(day) ? random.whole(540, 560) : random.whole(570, 800)) * MINUTE,
     boxes: twice.has(day) ? 2 : 1,
   }));
 };

@@ -1,15 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { stepLinks } from '../../../src/domain/findings/answers/step-links.ts';
-import { clearanceTrialsOf } from '../../../src/domain/findings/rows/clearance-trials.ts';
-import { seenFrom } from '../../../src/domain/findings/rows/exposure.ts';
-import { normalCdf } from '../../../src/domain/findings/statistics/distributions.ts';
-import { fitOf } from '../../../src/domain/joint/fit.ts';
-import { tenonFromDepth } from '../../../src/domain/joint/sizes.ts';
-import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';
-import type { RigId } from '../../../src/domain/log/demo/rigs.ts';
-import { type PitchName, SCENARIO } from '../../../src/domain/log/demo/scenario.ts';
-import { DEFAULT_PROCEDURES } from '../../../src/domain/setup/default-procedures.ts';
-import { inches, mm, mmFromInches, pitchFromTpi } from '../../../src/domain/units/brands.ts';
+import { allowances } from '../../src/domain/findings/answers/allowance.ts';
+import { stepLinks } from '../../src/domain/findings/answers/step-links.ts';
+import { clearanceTrialsOf } from '../../src/domain/findings/rows/clearance-trials.ts';
+import { seenFrom } from '../../src/domain/findings/rows/exposure.ts';
+import { normalCdf } from '../../src/domain/findings/statistics/distributions.ts';
+import { usualClearance } from '../../src/domain/joint/clearance.ts';
+import { fitOf } from '../../src/domain/joint/fit.ts';
+import { tenonFromDepth } from '../../src/domain/joint/sizes.ts';
+import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
+import { inches, mm, mmFromInches, pitchFromTpi } from '../../src/domain/units/brands.ts';
+import { DEMO_SEED, generateDemo } from './generate.ts';
+import type { RigId } from './rigs.ts';
+import { type PitchName, SCENARIO } from './scenario.ts';
 import { boxesOf, manyBoxes, NOW, RIGS, rowsOf } from './workshop.ts';
 
 /** Two-sided 1 in 10,000 of the normal distribution (table value, from memory). */
@@ -221,7 +223,8 @@ describe('over very many boxes the workshop', () => {
 
 describe('the demo itself', () => {
   const demo = generateDemo(DEMO_SEED, NOW);
-  const links = stepLinks(rowsOf(boxesOf(demo), demo.events)).links;
+  const itself = rowsOf(boxesOf(demo), demo.events);
+  const links = stepLinks(itself).links;
   const wordOf = (key: string) => links.find((link) => link.step === key)?.verdict.word;
 
   test('shows its two true links as strong, and the harmless step as none', () => {
@@ -231,6 +234,19 @@ describe('the demo itself', () => {
       'no-sign',
     ]);
   });
+
+  test.each(Object.entries(SCENARIO.pitches))(
+    'finds at %s the clearance that suits the workshop, and not the default',
+    (name, truth) => {
+      const pitch = pitchFromTpi(Number.parseInt(name, 10));
+      const usual = usualClearance(pitch);
+      const found = allowances(itself).pitches.find((each) => Math.abs(each.pitch - pitch) < 1e-6);
+      if (!found || !usual.ok) throw new Error(name);
+      expect(found.clearance.low).toBeLessThan(truth.clearanceMm);
+      expect(found.clearance.high).toBeGreaterThan(truth.clearanceMm);
+      expect(found.clearance.low).toBeGreaterThan(usual.value.most);
+    },
+  );
 
   test('has too few of the rest to say', () => {
     expect([wordOf('board'), wordOf('cone'), wordOf('pick-up')]).toEqual(['too-few', 'too-few', 'too-few']);

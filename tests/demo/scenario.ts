@@ -1,5 +1,5 @@
-import table from '../../../../shared/demo-scenario.json';
-import type { Result } from '../../result.ts';
+import table from '../../shared/demo-scenario.json';
+import type { Result } from '../../src/domain/result.ts';
 
 export type PitchName = '10 tpi' | '16 tpi' | '20 tpi';
 /** The steps that somebody in the workshop sometimes misses; never a hold point. */
@@ -21,7 +21,12 @@ export interface BoxKind {
   readonly name: 'Spice jar' | 'Tea caddy' | 'Needle case';
   readonly share: number;
   readonly openingIn: readonly [number, number];
+  readonly outsidePerOpening: readonly [number, number];
+  /** Lid and body together, for whoever draws the box. */
+  readonly heightPerOutside: readonly [number, number];
   readonly pitches: Readonly<Partial<Record<PitchName, number>>>;
+  /** Turns engaged. */
+  readonly threads: readonly number[];
 }
 
 export interface PitchTruth {
@@ -30,8 +35,8 @@ export interface PitchTruth {
   readonly spreadMm: number;
   readonly halfBandMm: number;
   readonly turningErrorMm: number;
+  /** The usual depth of the groove. */
   readonly depthIn: number;
-  readonly threads: number;
 }
 
 interface Harmful {

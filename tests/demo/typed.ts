@@ -1,6 +1,6 @@
-import type { Pitch } from '../../box/records.ts';
-import { inches, type Millimetres, mm, mmFromInches, pitchFromTpi } from '../../units/brands.ts';
-import type { Length } from '../../units/length.ts';
+import type { Pitch } from '../../src/domain/box/records.ts';
+import { inches, type Millimetres, mm, mmFromInches, pitchFromTpi } from '../../src/domain/units/brands.ts';
+import type { Length } from '../../src/domain/units/length.ts';
 import type { PitchName } from './scenario.ts';
 
 /** A decimal inch as a turner would have typed it: what is kept is what was typed, not what was true. */

@@ -1,9 +1,9 @@
-import type { Random } from '../../random.ts';
-import type { Carried, EventRef, Happening, Part, SetUpEvent } from '../../setup/events.ts';
-import { foldRun, type RunState } from '../../setup/fold.ts';
-import type { Movement, Procedure } from '../../setup/procedure.ts';
-import type { Reading } from '../../setup/reading.ts';
-import { mm } from '../../units/brands.ts';
+import type { Random } from '../../src/domain/random.ts';
+import type { Carried, EventRef, Happening, Part, SetUpEvent } from '../../src/domain/setup/events.ts';
+import { foldRun, type RunState } from '../../src/domain/setup/fold.ts';
+import type { Movement, Procedure } from '../../src/domain/setup/procedure.ts';
+import type { Reading } from '../../src/domain/setup/reading.ts';
+import { mm } from '../../src/domain/units/brands.ts';
 import { type Missable, SCENARIO, type Turner } from './scenario.ts';
 import type { ShopClock } from './shop-clock.ts';
 import { typedInches } from './typed.ts';

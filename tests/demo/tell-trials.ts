@@ -1,7 +1,7 @@
-import type { Closing, Cut, Seat, Trial } from '../../box/records.ts';
-import type { GoingOn } from '../../box/trial-words.ts';
-import type { Random } from '../../random.ts';
-import { type Millimetres, mm } from '../../units/brands.ts';
+import type { Closing, Cut, Seat, Trial } from '../../src/domain/box/records.ts';
+import type { GoingOn } from '../../src/domain/box/trial-words.ts';
+import type { Random } from '../../src/domain/random.ts';
+import { type Millimetres, mm } from '../../src/domain/units/brands.ts';
 import type { Joint } from './cut-joint.ts';
 import type { Order } from './draw-plan.ts';
 import type { ShopClock } from './shop-clock.ts';
@@ -37,7 +37,7 @@ export const tellTrials = (
   joint: Joint,
   tenonRun: string,
 ): Ending => {
-  const fitted = { pitch: order.plan.pitch.mm, threads: order.truth.threads, wood: order.weakestWood };
+  const fitted = { pitch: order.plan.pitch.mm, threads: order.plan.threads, wood: order.weakestWood };
   const trials: Trial[] = [];
   const corrections: Cut[] = [];
   let tilted = joint;

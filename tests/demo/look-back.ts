@@ -1,7 +1,7 @@
-import type { Later, LaterVerdict } from '../../box/records.ts';
-import type { Random } from '../../random.ts';
-import { type Millimetres, moisture, rad } from '../../units/brands.ts';
-import { leastClearance } from '../../wood/movement.ts';
+import type { Later, LaterVerdict } from '../../src/domain/box/records.ts';
+import type { Random } from '../../src/domain/random.ts';
+import { type Millimetres, moisture, rad } from '../../src/domain/units/brands.ts';
+import { leastClearance } from '../../src/domain/wood/movement.ts';
 import { dayOf } from './calendar.ts';
 import { expected } from './scenario.ts';
 import { strainIn } from './woods.ts';
@@ -13,6 +13,9 @@ const moistureAt = (at: number): number => {
   const dayOfYear = (at / DAY) % 365.25;
   return -2.5 * Math.cos((2 * Math.PI * (dayOfYear - 30)) / 365.25);
 };
+
+/** More than this rattles at any pitch, mm. */
+const LOOSE = 0.72;
 
 /** What a lid does when both pieces have moved since the box was closed, the lid half turned from where it was cut. */
 export const verdictAt = (
@@ -28,7 +31,7 @@ export const verdictAt = (
   const least = expected(leastClearance(clearance, diameter, piece, piece, rad(grainAngle)));
   if (least <= 0) return 'stuck';
   if (least < 0.04) return 'stiff';
-  return clearance > 0.62 ? 'loose' : 'free';
+  return clearance > LOOSE ? 'loose' : 'free';
 };
 
 /** Up to two looks back, at about three months and at about nine. */
@@ -37,7 +40,6 @@ export const lookBack = (
   box: { readonly clearance: Millimetres; readonly diameter: Millimetres; readonly wood: string },
   closedAt: number,
   now: number,
-  minutesEast: number,
 ): readonly Later[] => {
   // Most lids are turned a good way off the line their figure would ask for, some not at all.
   const grainAngle = random.between(0, Math.PI / 2);
@@ -45,6 +47,6 @@ export const lookBack = (
     const at = closedAt + Math.round(random.between(days * 0.7, days * 1.3)) * DAY;
     if (at > now - DAY || !random.chance(0.55)) return [];
     const verdict = verdictAt(box.clearance, box.diameter, box.wood, grainAngle, closedAt, at);
-    return [{ id: `later-${i + 1}`, at, on: dayOf(at, minutesEast), verdict }];
+    return [{ id: `later-${i + 1}`, at, on: dayOf(at), verdict }];
   });
 };

@@ -1,12 +1,12 @@
-import type { Box } from '../../../src/domain/box/records.ts';
-import { cutRuns } from '../../../src/domain/findings/rows/cut-run.ts';
-import type { JointTable } from '../../../src/domain/findings/rows/joint-row.ts';
-import { rowsFromLogs } from '../../../src/domain/findings/rows/rows-from-log.ts';
-import type { DemoLog } from '../../../src/domain/log/demo/generate.ts';
-import { type Made, makeBox } from '../../../src/domain/log/demo/make-box.ts';
-import { RIGS } from '../../../src/domain/log/demo/rigs.ts';
-import type { SetUpEvent } from '../../../src/domain/setup/events.ts';
-import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
+import type { Box } from '../../src/domain/box/records.ts';
+import { cutRuns } from '../../src/domain/findings/rows/cut-run.ts';
+import type { JointTable } from '../../src/domain/findings/rows/joint-row.ts';
+import { rowsFromLogs } from '../../src/domain/findings/rows/rows-from-log.ts';
+import type { SetUpEvent } from '../../src/domain/setup/events.ts';
+import { foldRun, type RunState } from '../../src/domain/setup/fold.ts';
+import type { DemoLog } from './generate.ts';
+import { type Made, makeBox } from './make-box.ts';
+import { RIGS } from './rigs.ts';
 
 /** A fixed moment for logs that must not change from day to day: 1 July 2026, 12:00 UTC. */
 export const NOW = Date.UTC(2026, 6, 1, 12);
@@ -20,7 +20,7 @@ export const runsOf = (events: readonly SetUpEvent[]): ReadonlyMap<string, reado
 export const foldedRuns = (events: readonly SetUpEvent[]): ReadonlyMap<string, RunState> =>
   new Map([...runsOf(events)].map(([id, run]) => [id, foldRun(run) as RunState]));
 
-export const boxesOf = ({ records }: DemoLog): ReadonlyMap<string, Box> =>
+export const boxesOf = ({ records }: Pick<DemoLog, 'records'>): ReadonlyMap<string, Box> =>
   new Map(records.flatMap((r) => (r.kind === 'box' ? [[r.id, r.body as Box] as const] : [])));
 
 /** A log as the findings see it. */
@@ -45,7 +45,6 @@ export const manyBoxes = (seed: number, count: number): readonly Made[] =>
       number: i + 1,
       startsAt: NOW - 400 * 86_400_000,
       now: NOW,
-      minutesEast: 0,
       practice: 1,
       before: null,
       stopAfter: null,

@@ -1,11 +1,14 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { DEMO_SEED, generateDemo } from '../../../src/domain/log/demo/generate.ts';
-import { SCENARIO } from '../../../src/domain/log/demo/scenario.ts';
-import { checkEvent, checkRecord } from '../../../src/domain/log/validate.ts';
-import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
-import { carriedOver, movementsBetween } from '../../../src/domain/setup/inherit.ts';
-import { stretchFromNow } from '../../../src/domain/setup/stretch.ts';
-import { readLength } from '../../../src/domain/units/read-quantity.ts';
+import { planInputOf } from '../../src/app/plan-input-of.ts';
+import { planJoint } from '../../src/domain/joint/plan.ts';
+import { checkEvent, checkRecord } from '../../src/domain/log/validate.ts';
+import { foldRun, type RunState } from '../../src/domain/setup/fold.ts';
+import { carriedOver, movementsBetween } from '../../src/domain/setup/inherit.ts';
+import { stretchFromNow } from '../../src/domain/setup/stretch.ts';
+import { readLength } from '../../src/domain/units/read-quantity.ts';
+import { DEMO_SEED, generateDemo } from './generate.ts';
+import { PEAR, type RigId } from './rigs.ts';
+import { SCENARIO } from './scenario.ts';
 import { boxesOf, foldedRuns, NOW, RIGS, rowsOf, runsOf } from './workshop.ts';
 
 const demo = generateDemo(DEMO_SEED, NOW);
@@ -80,6 +83,59 @@ describe('the demo log', () => {
 
   test('stays small', () => {
     expect(JSON.stringify(demo).length).toBeLessThan(2_700_000);
+  });
+});
+
+describe('its boxes', () => {
+  const family = (name: string) => inOrder.filter((box) => box.name.startsWith(name));
+  const spread = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+
+  test.each(SCENARIO.kinds)('of the kind $name have proportions of their own', (kind) => {
+    const found = family(kind.name);
+    expect(found.length).toBeGreaterThan(15);
+    for (const { plan } of found) {
+      const ratio = (plan.outside?.mm ?? 0) / plan.opening.mm;
+      expect(ratio).toBeGreaterThan(kind.outsidePerOpening[0] - 0.01);
+      expect(ratio).toBeLessThan(kind.outsidePerOpening[1] + 0.01);
+    }
+    expect(new Set(found.map(({ plan }) => plan.opening.text)).size).toBeGreaterThan(found.length / 3);
+    expect(new Set(found.map(({ plan }) => plan.outside?.text)).size).toBeGreaterThan(found.length / 2);
+    expect(new Set(found.map(({ plan }) => plan.threads)).size).toBe(kind.threads.length);
+    const depths = found.flatMap(({ cuts }) =>
+      cuts.filter((cut) => !cut.correction).map(({ depth }) => depth.mm),
+    );
+    expect(spread(depths)).toBeGreaterThan(0.1);
+  });
+
+  test('can each be drawn and made: no plan is refused, no wall is thin, no clearance is left to the default', () => {
+    const ownWoods = new Map([['hedge-pear', PEAR]]);
+    for (const box of inOrder) {
+      const planned = planJoint(
+        planInputOf(box.plan, RIGS[box.rigId as RigId], ownWoods, box.plan.opening.mm).input,
+      );
+      if (!planned.ok) throw new Error(`${box.name}: ${JSON.stringify(planned.error)}`);
+      expect(planned.value.wall.wall).toBeGreaterThanOrEqual(planned.value.wall.least);
+      expect(box.plan.aim).not.toMatchObject({ by: 'fit', clearance: null });
+    }
+  });
+});
+
+describe('its photos', () => {
+  const refs = inOrder.flatMap((box) => box.photos);
+
+  test('are each shown by one box, and none is shown without its bytes', () => {
+    expect(refs.map(({ id }) => id).sort()).toEqual(demo.photos.map(({ id }) => id).sort());
+    expect(new Set(refs.map(({ id }) => id)).size).toBe(refs.length);
+  });
+
+  test('show two boxes of every family, taken before they were closed', () => {
+    for (const { name } of SCENARIO.kinds)
+      expect(inOrder.filter((box) => box.name.startsWith(name) && box.photos.length > 0)).toHaveLength(2);
+    for (const { closing, photos } of inOrder)
+      for (const [i, { at }] of photos.entries()) {
+        expect(at).toBeGreaterThan(photos[i - 1]?.at ?? 0);
+        expect(at).toBeLessThan(closing?.at ?? 0);
+      }
   });
 });
 
@@ -176,25 +232,4 @@ describe('its calendar', () => {
       expect(JSON.stringify(generateDemo(DEMO_SEED, NOW))).toBe(JSON.stringify(demo));
     },
   );
-
-  test.each([
-    ['America/Los_Angeles', -420],
-    ['UTC', 0],
-    ['Asia/Kathmandu', 345],
-    ['Pacific/Kiritimati', 840],
-  ])('gives shop hours and days by the wall clock of %s', (timeZone, minutesEast) => {
-    const log = generateDemo(DEMO_SEED, NOW, minutesEast);
-    const day = new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short' });
-    const hour = new Intl.DateTimeFormat('en-GB', { timeZone, hour: 'numeric', hourCycle: 'h23' });
-    for (const box of boxesOf(log).values()) {
-      if (box.closing === null) continue;
-      // The lead is today's; in the other half of the year summer time may shift the hour by one.
-      const first = box.cuts[0]?.at ?? 0;
-      expect(box.startedOn).toBe(day.format(first));
-      expect(Number(hour.format(first))).toBeGreaterThanOrEqual(8);
-      expect(Number(hour.format(first))).toBeLessThanOrEqual(19);
-      for (const later of box.later)
-        expect(Math.abs(Date.parse(later.on) - later.at)).toBeLessThan(2 * 86_400_000);
-    }
-  });
 });

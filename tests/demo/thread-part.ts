@@ -1,9 +1,9 @@
-import type { Cut, SetUpRef } from '../../box/records.ts';
-import type { Random } from '../../random.ts';
-import type { Carried, Part, SetUpEvent } from '../../setup/events.ts';
-import type { RunState } from '../../setup/fold.ts';
-import { carriedOver } from '../../setup/inherit.ts';
-import type { Movement, Procedure } from '../../setup/procedure.ts';
+import type { Cut, SetUpRef } from '../../src/domain/box/records.ts';
+import type { Random } from '../../src/domain/random.ts';
+import type { Carried, Part, SetUpEvent } from '../../src/domain/setup/events.ts';
+import type { RunState } from '../../src/domain/setup/fold.ts';
+import { carriedOver } from '../../src/domain/setup/inherit.ts';
+import type { Movement, Procedure } from '../../src/domain/setup/procedure.ts';
 import type { Order } from './draw-plan.ts';
 import { runSetUp } from './run-set-up.ts';
 import type { Missable } from './scenario.ts';
@@ -40,7 +40,7 @@ export const threadPart = (random: Random, clock: ShopClock, order: Order, story
   const events: SetUpEvent[] = [];
   const cuts: Cut[] = [];
   const setUps: SetUpRef[] = [];
-  const turns = order.truth.threads + random.pick([0.5, 0.75, 1, 1.25]);
+  const turns = order.plan.threads + random.pick([0.5, 0.75, 1, 1.25]);
 
   const cutPasses = (passes: Order['passes']) => (runId: string) => {
     for (const depth of passes) {

@@ -1,9 +1,11 @@
-import type { Hardener, Plan } from '../../box/records.ts';
-import { passDepths } from '../../joint/passes.ts';
-import { tenonFromDepth } from '../../joint/sizes.ts';
-import type { Random } from '../../random.ts';
-import { inches, type Millimetres, mm, mmFromInches } from '../../units/brands.ts';
-import type { Length } from '../../units/length.ts';
+import type { Hardener, Plan } from '../../src/domain/box/records.ts';
+import { usualEngagement } from '../../src/domain/joint/engagement.ts';
+import { passDepths } from '../../src/domain/joint/passes.ts';
+import type { VForm } from '../../src/domain/joint/profile.ts';
+import { tenonFromDepth, tenonFromEngagement } from '../../src/domain/joint/sizes.ts';
+import type { Random } from '../../src/domain/random.ts';
+import { inches, type Millimetres, mm, mmFromInches } from '../../src/domain/units/brands.ts';
+import type { Length } from '../../src/domain/units/length.ts';
 import { RIGS, type RigId } from './rigs.ts';
 import {
   type BoxKind,
@@ -18,10 +20,13 @@ import { typedInches, typedMm, typedPitch } from './typed.ts';
 /** What somebody set out to make. */
 export interface Order {
   readonly name: string;
+  readonly kind: BoxKind['name'];
   readonly turner: Turner;
   readonly rigId: RigId;
   readonly pitchName: PitchName;
   readonly truth: PitchTruth;
+  /** Lid and body together; the log has no place for it. */
+  readonly height: Millimetres;
   readonly plan: Plan;
   /** The wood that carries the thread and crumbles first. */
   readonly weakestWood: string;
@@ -60,6 +65,28 @@ const drawHardener = (random: Random, sound: number): Hardener => {
   );
 };
 
+/** Most bores follow a drill or a rule in sixteenths; the rest were turned until they looked right. */
+const drawOpening = (random: Random, [least, most]: BoxKind['openingIn']): Length => {
+  const size = random.between(least, most);
+  return random.chance(0.55)
+    ? typedInches(mmFromInches(inches(Math.round(size * 16) / 16)), 4)
+    : typedInches(mmFromInches(inches(size)), 2);
+};
+
+/** A turner's own habit lies a mark or two about the usual depth; planned for the fit, the depth follows from it. */
+const drawDepth = (
+  random: Random,
+  truth: PitchTruth,
+  turner: Turner,
+  form: VForm,
+  byHabit: boolean,
+): Length => {
+  if (byHabit) return typedInches(mmFromInches(inches(truth.depthIn + random.whole(-2, 2) / 1000)));
+  const wanted = { recess: mm(40), clearance: mm(aimOf(truth, turner)) };
+  const engagement = expected(usualEngagement(form.pitch));
+  return typedInches(expected(tenonFromEngagement(form, wanted, engagement, '0.75H')).depth);
+};
+
 /** One box as it was planned. The turner aims, but for a habit of a hair either way, at what truly runs well here. */
 export const drawOrder = (random: Random): Order => {
   const turner = random.weighted(SCENARIO.turners, (t) => t.share);
@@ -69,19 +96,22 @@ export const drawOrder = (random: Random): Order => {
   const rigId = drawRig(random, kind, pitchName);
   const rig = RIGS[rigId];
   const pitch = typedPitch(pitchName);
+  const form = { pitch: pitch.mm, tipFlat: rig.tipFlat.mm };
   const woods = drawWoods(random, pitchName);
-  const depth = typedInches(mmFromInches(inches(truth.depthIn)));
-  const sixteenths = Math.round(random.between(...kind.openingIn) * 16);
-  const opening = typedInches(mmFromInches(inches(sixteenths / 16)), 4);
+  const byHabit = random.chance(0.2);
+  const depth = drawDepth(random, truth, turner, form, byHabit);
+  const opening = drawOpening(random, kind.openingIn);
+  const outside = typedInches(mm(opening.mm * random.between(...kind.outsidePerOpening)), 2);
   const sound = soundIn(woods.weakest, pitchName);
   const habit = sound < 0.6 ? 'crumbly' : 'two-thirds';
-  const form = { pitch: pitch.mm, tipFlat: rig.tipFlat.mm };
   return {
+    kind: kind.name,
     name: `${kind.name}, ${random.pick(SCENARIO.words[kind.name])}`,
     turner,
     rigId,
     pitchName,
     truth,
+    height: mm(outside.mm * random.between(...kind.heightPerOutside)),
     weakestWood: woods.weakest,
     hardener: drawHardener(random, sound),
     depth,
@@ -95,11 +125,11 @@ export const drawOrder = (random: Random): Order => {
       insert: woods.ring ? { wood: SCENARIO.woods.ringWood, grain: 'end', in: 'lid' } : null,
       pitch,
       opening,
-      outside: typedInches(mm(opening.mm + 14), 2),
-      aim: random.chance(0.3)
-        ? { by: 'depth', dialTurns: depth.mm / rig.travelPerTurn.mm }
-        : { by: 'fit', clearance: random.chance(0.5) ? null : typedMm(aimOf(truth, turner)) },
-      threads: truth.threads,
+      outside,
+      aim: byHabit
+        ? { by: 'depth', dialTurns: Number((depth.mm / rig.travelPerTurn.mm).toFixed(3)) }
+        : { by: 'fit', clearance: typedMm(aimOf(truth, turner)) },
+      threads: random.pick(kind.threads),
       passes: habit,
     },
   };

@@ -1,8 +1,14 @@
-import { clearanceEaten } from '../../alignment/play.ts';
-import type { BoreReading, TenonReading } from '../../box/records.ts';
-import { fitOf } from '../../joint/fit.ts';
-import type { Random } from '../../random.ts';
-import { type Degrees, degrees, type Millimetres, mm, radFromDegrees } from '../../units/brands.ts';
+import { clearanceEaten } from '../../src/domain/alignment/play.ts';
+import type { BoreReading, TenonReading } from '../../src/domain/box/records.ts';
+import { fitOf } from '../../src/domain/joint/fit.ts';
+import type { Random } from '../../src/domain/random.ts';
+import {
+  type Degrees,
+  degrees,
+  type Millimetres,
+  mm,
+  radFromDegrees,
+} from '../../src/domain/units/brands.ts';
 import { type Order, soundIn, wantedTenon } from './draw-plan.ts';
 import { expected, SCENARIO } from './scenario.ts';
 import { typedInches } from './typed.ts';
