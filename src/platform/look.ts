@@ -22,7 +22,8 @@ export const typeSize = (arcMinutes: number, distanceMm: number, pxPerMm: number
 /** Asks for the set-up's type at the reading distance: 20 arc minutes (ISO 9241-303 recommends 20 to 22); the glass may hold less. */
 export const applyDistance = (distanceCm: number, pxPerMm: number | null): void => {
   const px = typeSize(20, distanceCm * 10, pxPerMm ?? USUAL_PX_PER_MM);
-  document.documentElement.style.setProperty('--say-asked', `${px.toFixed(1)}px`);
+  // Rounded up: to the nearest, the smaller type of the two fell short of its 16 arc minutes.
+  document.documentElement.style.setProperty('--say-asked', `${Math.ceil(px * 10) / 10}px`);
 };
 
 /** How far away, in cm, type of `px` set for 20 arc minutes can be read. */

@@ -1,8 +1,7 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { freshProfile, openPhone } from '../tools/browser.mjs';
+import { openPhone } from '../tools/browser.mjs';
 import { planBox } from './at-the-lathe.ts';
 import { hasStarted } from './page-state.ts';
 import { serveBuilt } from './set-up-in-store.ts';
@@ -16,13 +15,9 @@ let page: Page;
 
 beforeAll(async () => {
   server = await serveBuilt(5379);
-  const profile = freshProfile();
-  mkdirSync(join(profile, 'Default'));
-  writeFileSync(
-    join(profile, 'Default', 'Preferences'),
-    JSON.stringify({ webkit: { webprefs: { default_font_size: FONT_SIZE } } }),
-  );
-  phone = await openPhone({ profile, viewport: { width: 360, height: 640 } });
+  // What the setting sets, set directly: a headless shell reads no preferences.
+  const args = [`--blink-settings=defaultFontSize=${FONT_SIZE}`];
+  phone = await openPhone({ args, viewport: { width: 360, height: 640 } });
   page = phone.page;
   await page.goto(server.url);
   await hasStarted(page);

@@ -11,21 +11,12 @@ type Answer = {
 
 /** A Chromium spoken to over its own pipe: under Playwright every page is held visible, so none can be put out of sight. */
 export const openRawChromium = async () => {
-  const { executablePath, args, env } = (await chromiumOptions()) as {
-    executablePath: string;
-    args: string[];
-    env?: NodeJS.ProcessEnv;
-  };
+  const profile = freshProfile();
+  const { executablePath, args, env } = await chromiumOptions(profile);
   const browser = spawn(
     executablePath,
-    [
-      ...args,
-      '--headless=new',
-      `--user-data-dir=${freshProfile()}`,
-      '--remote-debugging-pipe',
-      'about:blank',
-    ],
-    { stdio: ['ignore', 'ignore', 'ignore', 'pipe', 'pipe'], ...(env ? { env } : {}) },
+    [...args, '--headless=new', `--user-data-dir=${profile}`, '--remote-debugging-pipe', 'about:blank'],
+    { stdio: ['ignore', 'ignore', 'ignore', 'pipe', 'pipe'], env },
   );
   const [, , , toBrowser, fromBrowser] = browser.stdio as unknown as [null, null, null, Writable, Readable];
   const waiting = new Map<number, (answer: Answer) => void>();
@@ -50,7 +41,7 @@ export const openRawChromium = async () => {
       );
     });
 
-  /** A tab in front of all others, and how to run an expression in it. */
+  /** A tab, how to run an expression in it, and how to put its window out of sight: minimised, which every Chromium obeys. */
   const openTab = async (url: string) => {
     const { targetId } = await send<{ targetId: string }>('Target.createTarget', { url });
     const { sessionId } = await send<{ sessionId: string }>('Target.attachToTarget', {
@@ -66,7 +57,11 @@ export const openRawChromium = async () => {
       if (exceptionDetails) throw new Error(exceptionDetails.exception?.description);
       return result.value;
     };
-    return { tell, run, toFront: () => send('Target.activateTarget', { targetId }) };
+    const put = async (windowState: 'minimized' | 'normal') => {
+      const { windowId } = await send<{ windowId: number }>('Browser.getWindowForTarget', { targetId });
+      await send('Browser.setWindowBounds', { windowId, bounds: { windowState } });
+    };
+    return { tell, run, hide: () => put('minimized'), show: () => put('normal') };
   };
   return {
     openTab,

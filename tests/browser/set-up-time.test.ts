@@ -146,7 +146,7 @@ test('put away and frozen by the system: no timer ran, and the time away is neit
       setInterval(() => { seen.ticks += 1; }, 100);
     }`);
     await until('seen.ticks > 2');
-    await chromium.openTab('about:blank');
+    await tab.hide();
     await until(`document.visibilityState === 'hidden'`);
     await tab.tell('Page.setWebLifecycleState', { state: 'frozen' });
     await until('seen.frozen === 1');
@@ -155,7 +155,7 @@ test('put away and frozen by the system: no timer ran, and the time away is neit
     expect(await tab.run('document.visibilityState')).toBe('hidden');
     expect(await tab.run('seen.ticks')).toBe(before);
     await tab.tell('Page.setWebLifecycleState', { state: 'active' });
-    await tab.toFront();
+    await tab.show();
     await until(`document.visibilityState === 'visible'`);
     await press('Pass');
     await until(`document.querySelector('main[data-step="protect"]')`);

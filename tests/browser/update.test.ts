@@ -1,9 +1,9 @@
-import { cpSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openPhone } from '../tools/browser.mjs';
+import { tempFolder } from '../tools/opened.mjs';
 import { DIST, serve } from '../tools/serve.mjs';
 import { passStep, planBox, startSetUp } from './at-the-lathe.ts';
 import { isReadyForOffline } from './page-state.ts';
@@ -12,7 +12,7 @@ const MARK = 'the second version';
 
 /** The built app in a directory of its own, and how to put a second version there. */
 const host = async (port: number) => {
-  const dir = mkdtempSync(join(tmpdir(), 'lidwright-host-'));
+  const dir = tempFolder('host');
   cpSync(DIST, dir, { recursive: true });
   const change = (file: string, from: RegExp | string, to: string) => {
     const before = readFileSync(join(dir, file), 'utf8');

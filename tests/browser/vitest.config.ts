@@ -5,6 +5,7 @@ export default defineConfig({
   root: new URL('../..', import.meta.url).pathname,
   test: {
     environment: 'node',
+    setupFiles: ['tests/browser/undo-opened.ts'],
     include: ['tests/browser/*.test.ts', 'tests/faults/*.test.ts'],
     fileParallelism: false,
     testTimeout: 60_000,

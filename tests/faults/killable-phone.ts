@@ -2,17 +2,14 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { chromium } from 'playwright-core';
 import { chromiumOptions, PHONE } from '../tools/browser.mjs';
+import { undoLater } from '../tools/opened.mjs';
 
 /**
  * A Chromium that the test itself has spawned, with all its processes in one group, so that it can be ended as a flat
  * battery would: SIGKILL to every one of them, no goodbye.
  */
 export const openKillablePhone = async (profile: string) => {
-  const { executablePath, args, env } = (await chromiumOptions()) as {
-    executablePath: string;
-    args: string[];
-    env?: NodeJS.ProcessEnv;
-  };
+  const { executablePath, args, env } = await chromiumOptions(profile);
   const browser = spawn(
     executablePath,
     [
@@ -23,8 +20,12 @@ export const openKillablePhone = async (profile: string) => {
       `--window-size=${PHONE.viewport.width},${PHONE.viewport.height}`,
       'about:blank',
     ],
-    { detached: true, stdio: ['ignore', 'ignore', 'pipe'], ...(env ? { env } : {}) },
+    { detached: true, stdio: ['ignore', 'ignore', 'pipe'], env },
   );
+  const killAll = () => process.kill(-(browser.pid as number), 'SIGKILL');
+  undoLater(() => {
+    if (browser.exitCode === null && browser.signalCode === null) killAll();
+  });
   const address = await new Promise<string>((resolve, reject) => {
     let said = '';
     browser.stderr.on('data', (chunk) => {
@@ -43,7 +44,7 @@ export const openKillablePhone = async (profile: string) => {
     /** Resolves to the signal that ended it. */
     kill: async (): Promise<NodeJS.Signals | null> => {
       const ended = once(browser, 'exit');
-      process.kill(-(browser.pid as number), 'SIGKILL');
+      killAll();
       const [, signal] = await ended;
       await connected.close().catch(() => {});
       return signal;

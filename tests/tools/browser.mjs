@@ -1,10 +1,10 @@
 // Finds or unpacks the browsers that the tests drive.
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium, firefox } from 'playwright-core';
+import { tempFolder, undoLater } from './opened.mjs';
 
 /** A phone held upright. */
 export const PHONE = {
@@ -42,14 +42,15 @@ const installedChromium = () => {
   );
 };
 
-export const installedFirefox = () =>
-  firstThatExists(process.env.FIREFOX, '/usr/bin/firefox-esr', '/usr/bin/firefox');
-
 /**
  * Unpacks the packaged Chromium once, into node_modules/.cache under its version: the package itself unpacks to one
  * directory for all versions and takes whatever half-written copy it finds there.
  */
 const packagedChromium = async () => {
+  if (process.platform !== 'linux' || process.arch !== 'x64')
+    throw new Error(
+      'no Chromium was found, and the packaged one is for 64-bit Linux: let $CHROMIUM name one',
+    );
   const entry = createRequire(import.meta.url).resolve('@sparticuz/chromium');
   const root = entry.slice(0, entry.lastIndexOf('/build/'));
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
@@ -91,41 +92,51 @@ const packagedChromium = async () => {
   };
 };
 
-/** What playwright needs to start a Chromium: $CHROMIUM, an installed one, or the packaged one. */
-export const chromiumOptions = async () => {
+/**
+ * How to start a Chromium on a profile: $CHROMIUM, an installed one, or the packaged one. Its temporary files go into the profile,
+ * and with it: one that is killed, and now and then one that is not, leaves some behind.
+ * @param {string} profile
+ */
+export const chromiumOptions = async (profile) => {
   const installed = installedChromium();
-  return { args: CHROMIUM_FLAGS, ...(installed ? { executablePath: installed } : await packagedChromium()) };
+  const { executablePath, env } = installed
+    ? { executablePath: installed, env: process.env }
+    : await packagedChromium();
+  return { executablePath, args: CHROMIUM_FLAGS, env: { ...env, TMPDIR: profile } };
 };
 
-export const freshProfile = () => mkdtempSync(join(tmpdir(), 'lidwright-profile-'));
+export const freshProfile = () => tempFolder('profile');
 
 /**
  * A Chromium on a profile of its own, which outlives it: the way a phone is restarted.
  * @param {import('playwright-core').LaunchOptions & import('playwright-core').BrowserContextOptions & { profile?: string }} [options]
  */
 export const openPhone = async ({ profile = freshProfile(), args = [], ...options } = {}) => {
-  const how = await chromiumOptions();
+  const how = await chromiumOptions(profile);
   const context = await chromium.launchPersistentContext(profile, {
     ...how,
     ...PHONE,
     ...options,
     args: [...how.args, ...args],
   });
+  undoLater(() => context.close());
   return { context, page: context.pages()[0] ?? (await context.newPage()), profile };
 };
 
 /** Firefox through WebDriver BiDi; it has no touch emulation. */
 export const openFirefox = async () => {
-  const executablePath = installedFirefox();
-  if (!executablePath) return null;
+  const executablePath = firstThatExists(process.env.FIREFOX, '/usr/bin/firefox-esr', '/usr/bin/firefox');
+  if (!executablePath) throw new Error('no Firefox is installed, and $FIREFOX names none');
   const browser = await firefox.launch({
     channel: 'moz-firefox',
     executablePath,
+    env: { ...process.env, TMPDIR: tempFolder('firefox') },
     firefoxUserPrefs: {
       'dom.storageManager.prompt.testing': true,
       'dom.storageManager.prompt.testing.allow': true,
     },
   });
+  undoLater(() => browser.close());
   const context = await browser.newContext({ viewport: PHONE.viewport });
   return { browser, context, page: await context.newPage() };
 };

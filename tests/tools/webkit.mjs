@@ -3,6 +3,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
+import { tempFolder, undoLater } from './opened.mjs';
 
 /** How WebDriver names an element (W3C WebDriver, section 11). */
 const ELEMENT = 'element-6066-11e4-a52e-4f735466cecf';
@@ -11,27 +12,29 @@ const BROWSER = fileURLToPath(new URL('./webkit-persistent.py', import.meta.url)
 /** What Safari has on and GTK has off. */
 const FEATURES = 'StorageAPI,StorageAPIEstimate,FileSystem,WebShare,WebShareFileAPI';
 
-export const hasWebkit = () =>
-  existsSync(DRIVER) &&
-  existsSync('/usr/bin/Xvfb') &&
-  spawnSync('/usr/bin/python3', ['-c', "import gi; gi.require_version('WebKit2', '4.1')"]).status === 0;
-
-const started = (command, args, env) => {
-  const child = spawn(command, args, { stdio: 'ignore', env: { ...process.env, ...env } });
-  return {
-    stop: async () => {
-      child.kill('SIGTERM');
-      for (let i = 0; i < 20 && child.exitCode === null && child.signalCode === null; i += 1) await wait(100);
-      child.kill('SIGKILL');
-    },
-  };
+const whatIsMissing = () => {
+  for (const file of [DRIVER, '/usr/bin/Xvfb', '/usr/bin/python3']) if (!existsSync(file)) return file;
+  const { status } = spawnSync('/usr/bin/python3', ['-c', "import gi; gi.require_version('WebKit2', '4.1')"]);
+  return status === 0 ? null : 'WebKit2 4.1 for Python';
 };
 
-/** A display and a driver; sessions come and go on them. */
+const start = (command, args, env) => {
+  const child = spawn(command, args, { stdio: 'ignore', env: { ...process.env, ...env } });
+  undoLater(async () => {
+    child.kill('SIGTERM');
+    for (let i = 0; i < 20 && child.exitCode === null && child.signalCode === null; i += 1) await wait(100);
+    child.kill('SIGKILL');
+  });
+};
+
+/** A display and a driver, which end with the test; sessions come and go on them. */
 export const startWebkit = async ({ port = 5336, display = ':97' } = {}) => {
-  const screen = started('/usr/bin/Xvfb', [display, '-screen', '0', '900x1200x24']);
+  const missing = whatIsMissing();
+  if (missing) throw new Error(`no WebKit is installed: ${missing} is missing`);
+  const TMPDIR = tempFolder('webkit');
+  start('/usr/bin/Xvfb', [display, '-screen', '0', '900x1200x24']);
   // Without LANG navigator.language is "C", which Intl refuses.
-  const driver = started(DRIVER, [`--port=${port}`], { DISPLAY: display, LANG: 'en_US.UTF-8' });
+  start(DRIVER, [`--port=${port}`], { DISPLAY: display, LANG: 'en_US.UTF-8', TMPDIR });
   const base = `http://127.0.0.1:${port}`;
 
   const call = async (method, path, body) => {
@@ -116,11 +119,5 @@ export const startWebkit = async ({ port = 5336, display = ':97' } = {}) => {
     };
   };
 
-  return {
-    openSession,
-    stop: async () => {
-      await driver.stop();
-      await screen.stop();
-    },
-  };
+  return { openSession };
 };
