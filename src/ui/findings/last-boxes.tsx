@@ -3,7 +3,7 @@ import { woodNames } from '../../app/wood-names.ts';
 import type { LastAlike } from '../../domain/findings/answers/last-alike.ts';
 import { BoxRow } from '../boxes/box-row.tsx';
 import { useLive } from '../parts/use-live.ts';
-import { HandbookLine } from '../woods/handbook-line.tsx';
+import { Later } from '../shell/later.tsx';
 import { findingsWords as words } from './words.ts';
 
 /** The last boxes in the wood and pitch of the newest one, and what the handbook says of that wood. */
@@ -29,7 +29,7 @@ export const LastBoxes = ({ alike: { wood, pitch, boxes } }: { alike: LastAlike 
           ))}
         </ul>
       )}
-      <HandbookLine wood={wood} />
+      <Later key={wood} load={() => import('../woods/handbook-line.tsx')} props={{ wood }} />
     </section>
   );
 };

@@ -6,7 +6,7 @@ import { hrefTo } from '../shell/route.ts';
 import { woodsWords as words } from './words.ts';
 
 /** What the handbook says of a wood, in a sentence, and the way to its page. */
-export const HandbookLine = ({ wood }: { wood: string }) => {
+const HandbookLine = ({ wood }: { wood: string }) => {
   const found = useLive(allWoods, ['wood', 'log'], wood).value?.find(({ key }) => key === wood);
   if (!found) return null;
   const { species, name } = found;
@@ -20,3 +20,5 @@ export const HandbookLine = ({ wood }: { wood: string }) => {
     </p>
   );
 };
+
+export default HandbookLine;
