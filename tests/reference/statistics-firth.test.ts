@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import checks from '../../shared/stats-checks.json' with { type: 'json' };
 import { type Design, designFrom, firth } from '../../src/domain/findings/statistics/firth.ts';
-import { profileInterval, profileTest } from '../../src/domain/findings/statistics/firth-profile.ts';
+import { profileTest } from '../../src/domain/findings/statistics/firth-profile.ts';
 import { expectDigits } from '../domain/findings/expect-digits.ts';
+import { profileEnds } from '../domain/findings/profile-ends.ts';
 
 // Heinze and Schemper 2002 and the R package logistf 1.26.1 (data sexagg); figures in shared/stats-checks.json.
 const [infection, emptyCell] = checks.firth_logistic.examples;
@@ -38,7 +39,7 @@ describe('Firth’s logistic regression', () => {
         [...fit.beta].map((_, i) => Math.sqrt(fit.covariance[i * 8] ?? 0)),
         published.se_inverse_information,
       );
-      const ends = [...fit.beta].map((_, i) => profileInterval(design, fit, i));
+      const ends = [...fit.beta].map((_, i) => profileEnds(design, fit, i));
       expectDigits(
         ends.map((end) => end.low?.value ?? Number.NaN),
         published.pl_ci_lower,
@@ -74,7 +75,7 @@ describe('Firth’s logistic regression', () => {
     const fit = firth(example);
     if (!fit) throw new Error('no fit');
     expectDigits([...fit.beta], emptyCell?.computed.coef ?? [], 8);
-    const ends = [0, 1].map((i) => profileInterval(example, fit, i));
+    const ends = [0, 1].map((i) => profileEnds(example, fit, i));
     expectDigits(
       ends.map((end) => end.low?.value ?? Number.NaN),
       emptyCell?.computed.pl_ci_lower ?? [],

@@ -1,7 +1,6 @@
 /** The few functions of jstat that the tests compare with; it ships no types. */
 declare module 'jstat' {
   const jstat: {
-    readonly beta: { cdf(x: number, a: number, b: number): number };
     readonly studentt: { cdf(x: number, df: number): number };
     readonly chisquare: { cdf(x: number, df: number): number };
     readonly normal: { inv(p: number, mean: number, deviation: number): number };

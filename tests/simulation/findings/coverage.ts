@@ -1,8 +1,8 @@
 import type { TwoByTwo } from '../../../src/domain/findings/statistics/counts.ts';
 import { logChoose } from '../../../src/domain/findings/statistics/distributions.ts';
 import { designFrom, firth } from '../../../src/domain/findings/statistics/firth.ts';
-import { profileInterval } from '../../../src/domain/findings/statistics/firth-profile.ts';
 import { seededRandom } from '../../../src/domain/random.ts';
+import { profileEnds } from '../../domain/findings/profile-ends.ts';
 
 const binomial = (n: number, p: number): readonly number[] =>
   Array.from({ length: n + 1 }, (_, k) =>
@@ -49,7 +49,7 @@ export const firthCoverage = (boxes: number, logs: number, seed: number): number
     const design = designFrom([ones, step, skips, hardness, pitch, number], y);
     const fit = firth(design);
     if (!fit) continue;
-    const { low, high } = profileInterval(design, fit, 1);
+    const { low, high } = profileEnds(design, fit, 1);
     if ((low?.value ?? Number.NEGATIVE_INFINITY) <= 1 && 1 <= (high?.value ?? Number.POSITIVE_INFINITY))
       covered++;
   }

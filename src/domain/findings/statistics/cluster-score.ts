@@ -3,7 +3,7 @@ import { cholesky, solve } from './cholesky.ts';
 import { tTails } from './distributions.ts';
 import { type Design, firth, predictor } from './firth.ts';
 
-export interface ClusterTest {
+interface ClusterTest {
   readonly t: number;
   readonly df: number;
   readonly p: number;

@@ -1,10 +1,8 @@
 import logGammaOf from '@stdlib/math-base-special-gammaln';
-import betaCdfOf from '@stdlib/stats-base-dists-beta-cdf';
 import chiSquareCdfOf from '@stdlib/stats-base-dists-chisquare-cdf';
 import normalCdfOf from '@stdlib/stats-base-dists-normal-cdf';
 import normalQuantileOf from '@stdlib/stats-base-dists-normal-quantile';
 import tCdfOf from '@stdlib/stats-base-dists-t-cdf';
-import { crossing } from '../answers/crossing.ts';
 
 /** The only door to the probability library: what the findings need of it, under the names used here. */
 
@@ -20,11 +18,6 @@ export const tTails = (t: number, df: number): number => Math.min(1, 2 * tCdfOf(
 /** Upper tail of chi-square. With one degree of freedom it goes by the normal, which keeps its digits far out. */
 export const chiSquareTail = (x: number, df: number): number =>
   x <= 0 ? 1 : df === 1 ? normalTails(Math.sqrt(x)) : Math.max(0, 1 - chiSquareCdfOf(x, df));
-export const betaCdf = (x: number, a: number, b: number): number =>
-  x <= 0 ? 0 : x >= 1 ? 1 : betaCdfOf(x, a, b);
-/** Quantile of Beta(a, b) by inverting the library's distribution function. */
-export const betaQuantile = (p: number, a: number, b: number): number =>
-  crossing((x) => betaCdf(x, a, b) - p, 0, 1);
 /** The z that leaves (1 - level)/2 in each tail. */
 export const zOf = (level: Level): number => normalQuantile(0.5 + level / 2);
 
@@ -32,7 +25,7 @@ export const logGamma = (x: number): number => logGammaOf(x);
 
 const logFactorials: number[] = [0, 0];
 /** log n!, remembered: the exact tests ask for the same ones over and over. `n` a whole number from 0. */
-export const logFactorial = (n: number): number => {
+const logFactorial = (n: number): number => {
   for (let i = logFactorials.length; i <= n; i++)
     logFactorials.push((logFactorials[i - 1] ?? 0) + Math.log(i));
   return logFactorials[n] ?? 0;

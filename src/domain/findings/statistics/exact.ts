@@ -5,7 +5,7 @@ import { logChoose } from './distributions.ts';
  * How likely each number of events among the missed is when nothing but chance deals them, with all margins held:
  * `p[i]` belongs to `low + i`.
  */
-export interface Distribution {
+interface Distribution {
   readonly low: number;
   readonly p: Float64Array;
 }
@@ -24,7 +24,7 @@ export interface ExactTest {
 const TIE = 1 + 1e-7;
 
 /** The hypergeometric distribution of `a` given the margins of one table. */
-export const hypergeometric = (t: TwoByTwo): Distribution => {
+const hypergeometric = (t: TwoByTwo): Distribution => {
   const missed = t.a + t.b;
   const events = t.a + t.c;
   const all = missed + t.c + t.d;
@@ -68,9 +68,6 @@ const testOf = (distribution: Distribution, seen: number): ExactTest => {
     expected: mean / all,
   };
 };
-
-/** Fisher's exact test of one table. An empty margin gives p = 1 and mid-p = 1/2 of it, raised to 1: nothing was tested. */
-export const fisherExact = (t: TwoByTwo): ExactTest => exactOverStrata([t]);
 
 /**
  * The exact conditional test of "no link in any stratum": the number of events among the missed, summed over strata,

@@ -1,15 +1,15 @@
-import { chiSquareTail, type Level, zOf } from './distributions.ts';
+import { chiSquareTail } from './distributions.ts';
 import { type Design, type FirthFit, firth } from './firth.ts';
 
 /** One coefficient seen by its profile. */
-export interface Profile {
+interface Profile {
   readonly value: number;
   /** Penalised likelihood-ratio test of zero, under the penalty of the full model. */
   readonly chiSquare: number;
   readonly p: number;
 }
 
-export interface ProfileEnd {
+interface ProfileEnd {
   /** End of the interval for the coefficient. */
   readonly value: number;
   /** All coefficients there, the others fitted. */
@@ -24,24 +24,14 @@ export const profileTest = (design: Design, fit: FirthFit, index: number): Profi
   return { value: fit.beta[index] as number, chiSquare, p: chiSquareTail(chiSquare, 1) };
 };
 
-/**
- * Both ends of the profile penalised likelihood interval: where twice the loss of log likelihood reaches z squared. Found by
- * the secant on the signed root of that loss, which is nearly a straight line, with halving as its safety. An end that is not
- * reached within 50 of the fit is null.
- */
-export const profileInterval = (
-  design: Design,
-  fit: FirthFit,
-  index: number,
-  level: Level = 0.95,
-): { readonly low: ProfileEnd | null; readonly high: ProfileEnd | null } => {
-  const z = zOf(level);
-  return { low: profileEnd(design, fit, index, -1, z), high: profileEnd(design, fit, index, 1, z) };
-};
-
 const FARTHEST = 50;
 const CLOSE = 1e-8;
 
+/**
+ * One end of the profile penalised likelihood interval: where twice the loss of log likelihood reaches z squared, below the fit (-1) or
+ * above it (1). Found by the secant on the signed root of that loss, which is nearly a straight line, with halving as its safety. Null
+ * when it is not reached within 50 of the fit.
+ */
 export const profileEnd = (
   design: Design,
   fit: FirthFit,

@@ -1,6 +1,6 @@
 import { crossing } from '../answers/crossing.ts';
 import { doneOf, type Interval, missedOf, type Proportion, type TwoByTwo } from './counts.ts';
-import { betaQuantile, type Level, zOf } from './distributions.ts';
+import { type Level, zOf } from './distributions.ts';
 
 /**
  * Wilson's score interval for a proportion, without continuity correction (Newcombe 1998, Statistics in Medicine 17:
@@ -14,15 +14,6 @@ export const wilson = ({ events, total }: Proportion, level: Level = 0.95): Inte
   return {
     low: events === 0 ? 0 : Math.max(0, (middle - reach) / (total + z2)),
     high: events === total ? 1 : Math.min(1, (middle + reach) / (total + z2)),
-  };
-};
-
-/** Clopper and Pearson's exact interval: never covers less than its level, usually more. Nothing seen gives [0, 1]. */
-export const clopperPearson = ({ events, total }: Proportion, level: Level = 0.95): Interval => {
-  const alpha = (1 - level) / 2;
-  return {
-    low: events === 0 ? 0 : betaQuantile(alpha, events, total - events + 1),
-    high: events === total ? 1 : betaQuantile(1 - alpha, events + 1, total - events),
   };
 };
 

@@ -31,7 +31,7 @@ export const pooledOdds = (strata: readonly TwoByTwo[], level: Level = 0.95): Po
 };
 
 /** A stratum says something only when all four of its margins are filled. */
-export const isInformative = (t: TwoByTwo): boolean =>
+const isInformative = (t: TwoByTwo): boolean =>
   t.a + t.b > 0 && t.c + t.d > 0 && t.a + t.c > 0 && t.b + t.d > 0;
 
 /**

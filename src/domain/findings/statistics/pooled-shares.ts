@@ -9,7 +9,7 @@ export interface PooledShare extends Interval {
 }
 
 /** Slices of [0, 1]; the middle of slice i is (i + 1/2) / CELLS. */
-export const CELLS = 400;
+const CELLS = 400;
 
 const MIDDLES = Float64Array.from({ length: CELLS }, (_, i) => (i + 0.5) / CELLS);
 const LOG = MIDDLES.map(Math.log);
@@ -88,7 +88,7 @@ const addBeta = (belief: Float64Array, a: number, b: number, weight: number): vo
 };
 
 /** Mean and equal-tailed interval of a belief. */
-export const summary = (belief: Float64Array, level: number): PooledShare => {
+const summary = (belief: Float64Array, level: number): PooledShare => {
   const mean = belief.reduce((sum, p, i) => sum + p * (MIDDLES[i] as number), 0);
   return {
     mean,

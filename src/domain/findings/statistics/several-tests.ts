@@ -10,18 +10,5 @@ export const holm = (ps: readonly number[]): readonly number[] => {
   return adjusted;
 };
 
-/** Benjamini and Hochberg's step-up adjustment (JRSS B 1995, 57: 289-300): the share of false alarms among those called. Order is kept. */
-export const benjaminiHochberg = (ps: readonly number[]): readonly number[] => {
-  const order = inOrder(ps);
-  const adjusted = new Array<number>(ps.length);
-  let best = 1;
-  for (let rank = ps.length - 1; rank >= 0; rank--) {
-    const at = order[rank] as number;
-    best = Math.min(best, (ps.length * (ps[at] as number)) / (rank + 1));
-    adjusted[at] = best;
-  }
-  return adjusted;
-};
-
 const inOrder = (ps: readonly number[]): readonly number[] =>
   ps.map((_, i) => i).sort((i, j) => (ps[i] as number) - (ps[j] as number) || i - j);
