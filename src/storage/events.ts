@@ -2,7 +2,6 @@ import { unwrap } from 'idb';
 import { canonical } from '../domain/log/version.ts';
 import type { ForeignEvent, SetUpEvent } from '../domain/setup/events.ts';
 import { asFailure, StorageFailure } from './failure.ts';
-import { EVENTS_BY_BOX } from './names.ts';
 import { touchOf } from './touched.ts';
 import { read, write } from './write.ts';
 
@@ -14,10 +13,6 @@ const runRange = (logId: string, runId: string): IDBKeyRange =>
 /** All events of one run, in fold order (the key order). */
 export const eventsOfRun = (logId: string, runId: string): Promise<AnyEvent[]> =>
   read(['events'], (tx) => tx.objectStore('events').getAll(runRange(logId, runId)));
-
-/** The runs of one box. */
-export const runsOfBox = (logId: string, boxId: string): Promise<AnyEvent[]> =>
-  read(['events'], (tx) => tx.objectStore('events').index(EVENTS_BY_BOX).getAll([logId, boxId]));
 
 /**
  * Adds one event, strictly durable when this resolves. A key already taken by the same event is a retry that had worked;

@@ -32,7 +32,7 @@ export interface Draft {
 /** A version that lost to a newer one, kept 30 days and restorable. */
 export type Superseded = Stored & { readonly supersededAt: number };
 
-export interface ImportMark {
+interface ImportMark {
   readonly logId: string;
   readonly id: string;
   readonly at: number;

@@ -89,7 +89,7 @@ const UNDOABLE = new Set(['ticked', 'read', 'moved', 'paused', 'resumed', 'close
 const refKey = (ref: EventRef): string => `${ref.n} ${ref.writer}`;
 
 /** Fold order: n, then writer. No clock takes part. */
-export const inFoldOrder = <E extends EventRef>(events: readonly E[]): E[] =>
+const inFoldOrder = <E extends EventRef>(events: readonly E[]): E[] =>
   [...events].sort((a, b) => a.n - b.n || (a.writer < b.writer ? -1 : a.writer > b.writer ? 1 : 0));
 
 /**

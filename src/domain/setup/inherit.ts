@@ -1,4 +1,4 @@
-import type { Carried, Part } from './events.ts';
+import type { Carried } from './events.ts';
 import type { RunState } from './fold.ts';
 import { type Movement, type Procedure, reopenedBy } from './procedure.ts';
 
@@ -34,6 +34,3 @@ export const movementsBetween = (
   route === 'both-turned'
     ? ['chuck-off']
     : ['chuck-off', 'cutter-changed', banjos === 2 ? 'banjo-moved' : 'post-loosened'];
-
-/** The order of cutting: the piece with the recess first, in either route. */
-export const PARTS_IN_ORDER: readonly Part[] = ['recess', 'tenon'];

@@ -13,9 +13,9 @@ export interface Span {
 export const NO_TIME: Span = { min: 0, max: 0, exact: true };
 
 /** The page may be out of sight this long before a gap stops being exact. */
-export const LONGEST_GLANCE_MS = 30_000;
+const LONGEST_GLANCE_MS = 30_000;
 /** Wall and monotonic clock may differ this much before a gap stops being exact. */
-export const CLOCK_TOLERANCE_MS = 2_000;
+const CLOCK_TOLERANCE_MS = 2_000;
 
 /**
  * The time between two stamps. Exact (the monotonic difference) within one page load when hidden at most 30 s and the

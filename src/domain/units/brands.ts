@@ -4,7 +4,7 @@ type Branded<Name extends string> = number & { readonly [unit]: Name };
 /** Millimetres: every length inside the domain. */
 export type Millimetres = Branded<'mm'>;
 /** Inches: only at the edge, on the way in or out. */
-export type Inches = Branded<'in'>;
+type Inches = Branded<'in'>;
 /** Radians: every angle inside the domain. */
 export type Radians = Branded<'rad'>;
 /** Degrees: only at the edge. */

@@ -14,7 +14,7 @@ import {
 import type { Length } from './length.ts';
 
 /** Inclusive bounds of an answer. */
-export interface Range {
+interface Range {
   readonly min: number;
   readonly max: number;
 }
@@ -207,10 +207,3 @@ export const readDegrees = (
   const { given: value, min, max } = given.error;
   return refuse({ ...given.error, given: inRadians(value), min: inRadians(min), max: inRadians(max) });
 };
-
-/** A percentage, `12`, `12 %` or `12,5%`, by default 0 to 100. Refuses empty, not-a-number, unknown-unit, out-of-range. */
-export const readPercent = (
-  field: string,
-  text: string,
-  range: Range = { min: 0, max: 100 },
-): Result<number> => readPlain(field, text, ['%', 'percent'], range, 'percent');

@@ -1,7 +1,7 @@
 import { type Degrees, inchesFromMm, type Millimetres, type Turns, tpiFromPitch } from './brands.ts';
 
 /** How finely to write: digits after the point, or the smallest step in the unit written (1/64 in, 0.05 mm, 2 thou). */
-export type Fineness = { readonly places: number } | { readonly smallest: number };
+type Fineness = { readonly places: number } | { readonly smallest: number };
 
 /** What stands where there is no number. */
 const NOTHING = '—';

@@ -1,9 +1,6 @@
 import type { Strain } from './movement.ts';
 import { movementTable, type WoodGroup } from './movement-table.ts';
 
-/** Every wood whose movement is tabled, by the key that a plan keeps. */
-export const TABLED_WOODS: readonly string[] = movementTable.map(({ key }) => key);
-
 const STRAINS = new Map(movementTable.map(({ key, strain }) => [key, strain]));
 
 /** How a tabled wood moves for one point of moisture, or null for a wood that the tables lack. */

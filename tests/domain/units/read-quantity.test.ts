@@ -3,7 +3,6 @@ import {
   readCount,
   readDegrees,
   readLength,
-  readPercent,
   readPitch,
   readTurns,
 } from '../../../src/domain/units/read-quantity.ts';
@@ -180,11 +179,4 @@ describe('turns, counts, degrees and percents', () => {
       12,
     );
   });
-
-  test.each([
-    ['12', 12],
-    ['12 %', 12],
-    ['12,5%', 12.5],
-  ])('%s is a percentage', (typed, value) => expect(readPercent('mc', typed)).toEqual({ ok: true, value }));
-  test('101 % is refused', () => expect(problemOf(readPercent('mc', '101'))).toBe('out-of-range'));
 });

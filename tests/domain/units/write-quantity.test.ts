@@ -5,7 +5,6 @@ import {
   readCount,
   readDegrees,
   readLength,
-  readPercent,
   readPitch,
   readTurns,
 } from '../../../src/domain/units/read-quantity.ts';
@@ -80,8 +79,7 @@ describe('what is written reads back within half of its last place', () => {
         expect(turned.ok && Math.abs(turned.value - value) <= 1 / 16 + 1e-9).toBe(true);
         const angle = readDegrees('x', writeDegrees(degrees(value)));
         expect(angle.ok && Math.abs(angle.value - value) <= 0.05 + 1e-9).toBe(true);
-        const percent = readPercent('x', writePercent(value));
-        expect(percent.ok && Math.abs(percent.value - value) <= 0.5 + 1e-9).toBe(true);
+        expect(Math.abs(Number.parseFloat(writePercent(value)) - value)).toBeLessThanOrEqual(0.5 + 1e-9);
       }),
     );
   });
@@ -113,7 +111,7 @@ test('no text whatever is read as NaN or throws', () => {
         expect(answer.ok ? Number.isFinite(answer.value.mm) : answer.error.field).toBe(answer.ok || 'x');
         if (answer.ok) expect(answer.value.text).toMatch(/\S (in|mm|thou|tpi)$/);
       }
-      for (const read of [readCount, readTurns, readDegrees, readPercent]) {
+      for (const read of [readCount, readTurns, readDegrees]) {
         const answer = read('x', text);
         expect(answer.ok ? Number.isFinite(answer.value) : answer.error.field).toBe(answer.ok || 'x');
       }
