@@ -3,7 +3,7 @@ import { sidesTouched } from '../domain/alignment/walls.ts';
 import type { Box, Rig } from '../domain/box/records.ts';
 import { type CutPiece, type Fit, fitOf, type Pair } from '../domain/joint/fit.ts';
 import { type FitTarget, targetFor } from '../domain/joint/fit-target.ts';
-import { flankSlope } from '../domain/joint/profile.ts';
+import { SLOPE } from '../domain/joint/profile.ts';
 import { ok, type Result } from '../domain/result.ts';
 import type { Part } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';
@@ -155,7 +155,7 @@ export const jointUnder = (known: KnownPair, conditions: Conditions): Result<Joi
     strain,
     fit: fit.value,
     endPlay,
-    clearance: mm(endPlay / flankSlope(asCut.includedAngle)),
+    clearance: mm(endPlay / SLOPE),
     eatenByLean: mm(Math.max(0, fit.value.endPlay - endPlay)),
   });
 };

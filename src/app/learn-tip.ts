@@ -3,7 +3,7 @@ import { type LearnedTip, learnTipFlat, type ScrapPair } from '../domain/joint/t
 import type { Result } from '../domain/result.ts';
 import { type Millimetres, mm } from '../domain/units/brands.ts';
 
-type Pair = Omit<ScrapPair, 'flankShifts' | 'includedAngle' | 'uncertainty'>;
+type Pair = Omit<ScrapPair, 'flankShifts' | 'uncertainty'>;
 
 /** The tip flat that a scrap pair tells; with the cutter's radius known, the helix's own share of the play is taken off first. */
 export const learnTip = (pair: Pair, cutterRadius: Millimetres | null): Result<LearnedTip> => {

@@ -38,7 +38,7 @@ export type Refusal =
     };
 
 /** What kind of number a refusal speaks of, so that the words can carry the right unit. */
-export type Quantity = 'length' | 'pitch' | 'angle' | 'percent' | 'count' | 'turns' | 'speed' | 'ratio';
+export type Quantity = 'length' | 'pitch' | 'angle' | 'percent' | 'count' | 'turns' | 'ratio';
 
 export const ok = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value });
 

@@ -1,6 +1,6 @@
 import { jointUnder, type KnownPair } from '../../src/app/joint-view.ts';
 import { axialPlay } from '../../src/domain/alignment/play.ts';
-import { slipEffect } from '../../src/domain/alignment/slip.ts';
+import { slipAbsorbed } from '../../src/domain/alignment/slip.ts';
 import type { AlignedJoint } from '../../src/domain/alignment/tolerance.ts';
 import { squareLimits, tiltLimit } from '../../src/domain/alignment/tolerance.ts';
 import { judgeLean, judgeSeat, judgeTilt } from '../../src/domain/alignment/verdict.ts';
@@ -10,12 +10,11 @@ import { deepenFromTwoTries } from '../../src/domain/joint/correction.ts';
 import { fitOf } from '../../src/domain/joint/fit.ts';
 import { targetFor } from '../../src/domain/joint/fit-target.ts';
 import { flankShift } from '../../src/domain/joint/helix.ts';
-import { largestCutter } from '../../src/domain/joint/largest-cutter.ts';
 import { passDepths } from '../../src/domain/joint/passes.ts';
 import { planJoint } from '../../src/domain/joint/plan.ts';
 import type { PlanInput } from '../../src/domain/joint/plan-input.ts';
 import { planSeat } from '../../src/domain/joint/seat.ts';
-import { tenonFromCrest, tenonFromDepth, tenonFromEngagement } from '../../src/domain/joint/sizes.ts';
+import { tenonFromDepth, tenonFromEngagement } from '../../src/domain/joint/sizes.ts';
 import { checkTenon } from '../../src/domain/joint/tenon-check.ts';
 import { learnTipFlat } from '../../src/domain/joint/tip-flat.ts';
 import type { KnownJoint, TrialFit } from '../../src/domain/joint/trial-evidence.ts';
@@ -118,7 +117,6 @@ const every: Readonly<Record<string, () => Result<unknown>>> = {
     planJoint({ ...input, aim: { by: 'depth', depth: mm(1.7), clearance: null } }),
   'tenon from engagement': () => tenonFromEngagement(form, wanted, 75, '0.75H'),
   'tenon from depth': () => tenonFromDepth(form, wanted, mm(1.633)),
-  'tenon from crest': () => tenonFromCrest(form, wanted, mm(0.45)),
   'fit of a pair': () => fitOf(pair),
   'measured tenon against the plan': () => checkTenon(mm(42.6), pair, mm(0.05)),
   'bore from its readings': () =>
@@ -139,10 +137,7 @@ const every: Readonly<Record<string, () => Result<unknown>>> = {
       endPlay: mm(0.2),
     }),
   'helix widening': () => flankShift({ part: 'recess', pitch, workRadius: mm(20), cutterRadius: mm(12) }),
-  'largest cutter': () => largestCutter(mm(40), pitch, rad(0.01)),
   'passes, equal area': () => passDepths({ form, depth: mm(1.633) }, { by: 'equal-area', passes: 3 }),
-  'passes, equal force': () =>
-    passDepths({ form, depth: mm(1.633) }, { by: 'equal-force', passes: 3, edgeLoad: mm(0.15) }),
   'deepening from two tries': () =>
     deepenFromTwoTries({ deepened: mm(0.06), turnsBefore: turns(1), turnsAfter: turns(2) }, mm(0.35)),
   'seat and grain': () =>
@@ -156,7 +151,7 @@ const every: Readonly<Record<string, () => Result<unknown>>> = {
     }),
   'limit of tilt': () => tiltLimit(aligned, 'recess'),
   'limit of re-chucking': () => squareLimits(aligned),
-  'slip of a pass': () => slipEffect(pitch, mm(1.633), [{ depth: mm(1.1), slip: mm(0.4) }]),
+  'slip of a pass': () => slipAbsorbed(mm(1.633), mm(1.1)),
   'verdict on a lean': () => judgeLean(question),
   'verdict on a tilt': () => judgeTilt(question),
   'verdict on a seat': () => judgeSeat(question),

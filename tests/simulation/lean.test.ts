@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { askewFlankShift } from '../../src/domain/alignment/askew-flank-shift.ts';
-import { flankAngles, skewOf, type Wall } from '../../src/domain/alignment/lean.ts';
 import { axialPlay } from '../../src/domain/alignment/play.ts';
-import { flankAngleChange } from '../../src/domain/joint/helix.ts';
 import { mm, type Radians, rad } from '../../src/domain/units/brands.ts';
 import { value } from './answer.ts';
 import { grid, inDeg, inRad } from './grid.ts';
@@ -12,8 +10,17 @@ import { cutJoint, type Joint, type Stood, sizesOf } from './pieces.ts';
 
 const PARTS = ['tenon', 'recess'] as const;
 const SIDES = [1, -1] as const;
-const leanOf = ({ yawDeg, side }: Stood): Radians =>
-  value(skewOf({ x: mm(-20 * side), y: mm(0), yaw: rad(inRad(yawDeg)), tilt: rad(0) })).lean;
+type Wall = 'inner' | 'mouth';
+/** With the axes level a groove leans by the yaw, signed by the side of the work that the cutter touches. */
+const leanOf = ({ yawDeg, side }: Stood): Radians => rad(side * inRad(yawDeg));
+/** Each wall stands at 30 degrees and leans with the groove, which opens outward on a tenon and inward in a recess. */
+const flankAngles = (part: 'tenon' | 'recess', lean: number): Record<Wall, number> => {
+  const fromRoot = part === 'tenon' ? lean : -lean;
+  return { inner: Math.PI / 6 + fromRoot, mouth: Math.PI / 6 - fromRoot };
+};
+/** What the climb of the helix takes off both: L^2 cos^2 A/(2 tan A), a few hundredths of a degree. */
+const byClimb = (pitch: number, radius: number): number =>
+  (-((pitch / (2 * Math.PI * radius)) ** 2) * Math.cos(Math.PI / 6) ** 2) / (2 * Math.tan(Math.PI / 6));
 
 describe('a constant yaw', () => {
   const cases = PARTS.flatMap((part) =>
@@ -43,8 +50,8 @@ describe('a constant yaw', () => {
       const height = 0.8 * depth;
       const deep = wallsAt(sweep, radius + (part === 'tenon' ? -height : height), 0.4);
       const top = wallsAt(sweep, radius, 0.4);
-      const expected = value(flankAngles(part, leanOf({ yawDeg, side })));
-      const byHelix = value(flankAngleChange(mm(pitch), mm(radius)));
+      const expected = flankAngles(part, leanOf({ yawDeg, side }));
+      const byHelix = byClimb(pitch, radius);
       const seen: Record<Wall, number> = {
         inner: Math.atan((top.high - deep.high) / height),
         mouth: Math.atan((deep.low - top.low) / height),

@@ -36,12 +36,3 @@ export const jigAt = (x: number, y: number, yawDeg: number, tiltDeg: number): Ri
   turn: product(aboutVertical((yawDeg * Math.PI) / 180), aboutAcross((tiltDeg * Math.PI) / 180)),
   shift: [x, y, 0],
 });
-
-/** The same jig after it and its post have turned about a vertical axis through `post`. */
-export const aboutPost = (jig: Rigid, post: Vec, angle: number): Rigid => {
-  const turn = aboutVertical(angle);
-  return {
-    turn: product(turn, jig.turn),
-    shift: add(post, turned(turn, minus(jig.shift, post))),
-  };
-};

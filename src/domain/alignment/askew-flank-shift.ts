@@ -1,12 +1,15 @@
 import type { Hand } from '../box/records.ts';
+import { HALF_ANGLE } from '../joint/profile.ts';
 import { firstRefusal, ok, type Result, refuse } from '../result.ts';
 import type { Part } from '../setup/events.ts';
-import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
-import { angle, HALF_ANGLE, size } from './inputs.ts';
-import type { Side, Wall } from './lean.ts';
+import { type Millimetres, mm, type Radians } from '../units/brands.ts';
+import { angle, size } from './inputs.ts';
+
+/** The walls of a groove: `inner` lies further into the piece, `mouth` nearer to its mouth. */
+type Wall = 'inner' | 'mouth';
 
 /** One point on a flank, and the disc of the cutter that makes it. */
-export interface FlankPoint {
+interface FlankPoint {
   readonly part: Part;
   readonly wall: Wall;
   readonly pitch: Millimetres;
@@ -55,18 +58,4 @@ export const askewFlankShift = (point: FlankPoint): Result<Millimetres> => {
       quantity: 'length',
     });
   return ok(mm((radius * (climb(pitch, radius, hand) - helixTilt) ** 2) / (2 * bend)));
-};
-
-/**
- * The tilt of the jig that would lay the disc along the helix and remove the widening: the lead angle, signed by the
- * side touched. Opposite for tenon and recess cut on opposite sides, so a rig of that kind does best level.
- */
-export const bestTilt = (
-  side: Side,
-  pitch: Millimetres,
-  radius: Millimetres,
-  hand: Hand,
-): Result<Radians> => {
-  const bad = firstRefusal(size('pitch', pitch, 12.7), size('radius', radius));
-  return bad ? refuse(bad) : ok(rad(side * climb(pitch, radius, hand)));
 };

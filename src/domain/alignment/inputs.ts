@@ -1,10 +1,4 @@
-import { flankSlope, SIXTY_DEGREES } from '../joint/profile.ts';
 import { type Result, within } from '../result.ts';
-
-/** Half the angle of the usual cutter: flanks stand at 30 degrees to the radius. */
-export const HALF_ANGLE = SIXTY_DEGREES / 2;
-/** Axial width of a flank per unit of its height. */
-export const SLOPE = flankSlope();
 
 /** A jig further off than this is not out of line but in the wrong place. The formulas are checked by simulation to 3 degrees. */
 const LARGEST_ANGLE = Math.PI / 12;
@@ -25,10 +19,6 @@ export const signedLength = (field: string, value: number, most = LONGEST): Resu
 /** An angle of misalignment, rad, within 15 degrees either way. */
 export const angle = (field: string, value: number): Result<number> =>
   within(field, value, -LARGEST_ANGLE, LARGEST_ANGLE, 'angle');
-
-/** Any direction round the work, rad. */
-export const direction = (field: string, value: number): Result<number> =>
-  within(field, value, -8 * Math.PI, 8 * Math.PI, 'angle');
 
 /** A standard uncertainty of an angle, rad. */
 export const doubt = (field: string, value: number): Result<number> =>

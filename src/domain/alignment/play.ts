@@ -1,7 +1,8 @@
 import type { CutPiece } from '../joint/fit.ts';
+import { HALF_ANGLE, SLOPE } from '../joint/profile.ts';
 import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
 import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
-import { angle, HALF_ANGLE, length, SLOPE, signedLength, size } from './inputs.ts';
+import { angle, length, signedLength, size } from './inputs.ts';
 
 const COS2 = Math.cos(HALF_ANGLE) ** 2;
 
@@ -12,15 +13,6 @@ const COS2 = Math.cos(HALF_ANGLE) ** 2;
 export const axialGap = (engagedHeight: Millimetres, off: Radians): Result<Millimetres> => {
   const bad = firstRefusal(length('engagedHeight', engagedHeight, 12.7), angle('mismatch', off));
   return bad ? refuse(bad) : ok(mm((engagedHeight * Math.abs(off)) / COS2));
-};
-
-/**
- * Share of the flank, 0 to 1, that bears when wood may crush by `give` (mm axial): min(1, give/gap).
- * Rigid parts would touch on a line. 0.02 mm of give is this project's estimate, measured by nobody.
- */
-export const contactShare = (gap: Millimetres, give: Millimetres = mm(0.02)): Result<number> => {
-  const bad = firstRefusal(length('gap', gap), length('give', give, 1));
-  return bad ? refuse(bad) : ok(gap <= give ? 1 : give / gap);
 };
 
 /** Diametral clearance that a mismatch eats, mm: he |Delta| / (sin A cos A), 2.309 he Delta. Bounds as for `axialGap`. */
@@ -42,11 +34,11 @@ export const bindingMismatch = (clearance: Millimetres, engagedHeight: Millimetr
 };
 
 /** One piece as cut, with the lean of its groove. */
-export interface LeaningPiece extends CutPiece {
+interface LeaningPiece extends CutPiece {
   readonly lean: Radians;
 }
 
-export interface LeaningPair {
+interface LeaningPair {
   readonly pitch: Millimetres;
   readonly tenon: LeaningPiece;
   readonly recess: LeaningPiece;
@@ -103,28 +95,4 @@ export const axialPlay = ({ pitch, tenon, recess }: LeaningPair): Result<Millime
   };
   const [least, greatest] = [roomAt(recess.diameter / 2), roomAt(tenon.diameter / 2)];
   return ok(mm(Math.min(least.plus, greatest.plus) + Math.min(least.minus, greatest.minus) - pitch));
-};
-
-/**
- * The same play to first order in small leans, for a pair of clearance c: c tan A - (4/3) he |Delta| - f tan A (|lm| + |lf|).
- * Within 5 um of `axialPlay` to 4 degrees of mismatch; helix widening is added by the caller, 2 (sm + sf).
- */
-export const axialPlayLinear = (
-  clearance: Millimetres,
-  engagedHeight: Millimetres,
-  tipFlat: Millimetres,
-  tenonLean: Radians,
-  recessLean: Radians,
-): Result<Millimetres> => {
-  const bad = firstRefusal(
-    signedLength('clearance', clearance, 6),
-    length('tipFlat', tipFlat, 6),
-    angle('tenonLean', tenonLean),
-    angle('recessLean', recessLean),
-  );
-  if (bad) return refuse(bad);
-  const gap = axialGap(engagedHeight, rad(tenonLean + recessLean));
-  if (!gap.ok) return gap;
-  const corners = SLOPE * tipFlat * (Math.abs(tenonLean) + Math.abs(recessLean));
-  return ok(mm(clearance * SLOPE - gap.value - corners));
 };

@@ -1,6 +1,7 @@
+import { SLOPE } from '../joint/profile.ts';
 import { firstRefusal, ok, type Result, refuse } from '../result.ts';
 import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
-import { angle, length, SLOPE, signedLength, size } from './inputs.ts';
+import { angle, length, signedLength, size } from './inputs.ts';
 
 /** The engaged thread that a lid rocks in. */
 export interface EngagedThread {
@@ -38,36 +39,4 @@ export const shoulderGap = (
   if (bad) return refuse(bad);
   const freedom = rockingFreedom(thread);
   return freedom.ok ? ok(mm(shoulderDiameter * Math.max(0, Math.abs(outOfSquare) - freedom.value))) : freedom;
-};
-
-/**
- * Tilt of the helix that a once-a-turn axial float of the jig's spindle makes (a drunken thread): 2 b / Dp, b the amplitude.
- * Float to 1 mm. The gap it leads to is good to 0.02 mm.
- */
-export const drunkenTilt = (float: Millimetres, pitchDiameter: Millimetres): Result<Radians> => {
-  const bad = firstRefusal(length('float', float, 1), size('pitchDiameter', pitchDiameter));
-  return bad ? refuse(bad) : ok(rad((2 * float) / pitchDiameter));
-};
-
-/**
- * Nearest that the cutter's body comes to a shoulder, measured along the work from the middle of the groove, mm:
- * hb cos l + (rs - r_root) tan l. `leanToShoulder` is positive when the groove leans toward it. The one way a lean can
- * spoil a shoulder. Exact for a flat shoulder.
- */
-export const reachToShoulder = (
-  halfBody: Millimetres,
-  shoulderRadius: Millimetres,
-  rootRadius: Millimetres,
-  leanToShoulder: Radians,
-): Result<Millimetres> => {
-  const bad = firstRefusal(
-    length('halfBody', halfBody, 50),
-    size('shoulderRadius', shoulderRadius),
-    length('rootRadius', rootRadius),
-    angle('leanToShoulder', leanToShoulder),
-  );
-  if (bad) return refuse(bad);
-  return ok(
-    mm(halfBody * Math.cos(leanToShoulder) + (shoulderRadius - rootRadius) * Math.tan(leanToShoulder)),
-  );
 };

@@ -1,14 +1,13 @@
 import type { Hand } from '../box/records.ts';
 import { LEAN_SHARE } from '../joint/clearance.ts';
+import { SLOPE } from '../joint/profile.ts';
 import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
 import type { Part } from '../setup/events.ts';
 import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
 import { askewFlankShift } from './askew-flank-shift.ts';
-import { heightForShortfall } from './height.ts';
-import { length, SLOPE, size } from './inputs.ts';
+import { length, size } from './inputs.ts';
 import { bindingMismatch } from './play.ts';
 import { type EngagedThread, rockingFreedom } from './rocking.ts';
-import { slipAllowed } from './slip.ts';
 
 /** What the alignment of a set-up must serve: a joint with both pieces cut to one depth. */
 export interface AlignedJoint {
@@ -28,21 +27,14 @@ export interface AlignedJoint {
 }
 
 /** The share of a good joint that misalignment may take. Choices of this project, no outside source. */
-export const ALLOWED = {
+const ALLOWED = {
   /** Gap at the far end of the flanks, of the free play. */
   mismatchGap: LEAN_SHARE,
   /** Ridge thinned, of half the pitch. */
   thinning: 0.1,
-  /** Depth missed, of the clearance. */
-  depth: 1 / 8,
-  /** Depth missed on a cross-slide out of square, of the depth. */
-  crossSlideDepth: 0.01,
   /** Gap at the rim that may be seen, mm: the thinnest paper. */
   rimGap: 0.05,
 } as const;
-
-/** Post to cutter when nobody has measured it, mm. An estimate, no source. */
-export const USUAL_LEVER: Millimetres = mm(80);
 
 export const engagedHeightOf = (joint: AlignedJoint): Millimetres => mm((joint.tenon - joint.opening) / 2);
 const playOf = (joint: AlignedJoint): number => joint.clearance * SLOPE;
@@ -55,7 +47,7 @@ export const threadOf = (joint: AlignedJoint, lost = 0): EngagedThread => ({
 });
 
 /** The refusal for a joint that no verdict can rest on: without clearance, or without overlap. */
-export const badJoint = (joint: AlignedJoint): Refusal | undefined => {
+const badJoint = (joint: AlignedJoint): Refusal | undefined => {
   const bad = firstRefusal(
     within('pitch', joint.pitch, 0.25, 12.7),
     size('opening', joint.opening),
@@ -78,7 +70,7 @@ export const badJoint = (joint: AlignedJoint): Refusal | undefined => {
   };
 };
 
-export interface LeanLimits {
+interface LeanLimits {
   /** Of the pair: sum of leans cut on one side of the work, difference of leans cut on opposite sides. */
   readonly mismatch: Radians;
   /** Of each piece when both are cut on the same side. */
@@ -134,47 +126,7 @@ export const tiltLimit = (joint: AlignedJoint, part: Part): Result<Radians> => {
   return ok(rad(Math.sqrt(lead * lead + allowed / perSquare) - lead));
 };
 
-/** Height of the jig's axis over or under the cutter's at which a cut touched off on the work is an eighth of the clearance short, mm. Exact. */
-export const heightLimit = (joint: AlignedJoint, part: Part): Result<Millimetres> => {
-  const bad = badJoint(joint);
-  if (bad) return refuse(bad);
-  const radius = mm((part === 'tenon' ? joint.tenon : joint.opening) / 2);
-  const { cutterRadius, depth, clearance } = joint;
-  return heightForShortfall({ part, radius, cutterRadius, depth }, mm(ALLOWED.depth * clearance));
-};
-
-export interface SlipLimits {
-  readonly lastPass: Millimetres;
-  readonly springPass: Millimetres;
-}
-
-/** Slip along the work that thins the ridge by a tenth of half the pitch: before the last pass from `previousDepth`, and before a spring pass, mm. */
-export const slipLimits = (joint: AlignedJoint, previousDepth: Millimetres): Result<SlipLimits> => {
-  const { pitch, depth } = joint;
-  const last = slipAllowed(pitch, depth, previousDepth, ALLOWED.thinning);
-  const spring = slipAllowed(pitch, depth, depth, ALLOWED.thinning);
-  if (!last.ok) return last;
-  return spring.ok ? ok({ lastPass: last.value, springPass: spring.value }) : spring;
-};
-
-/** How far the post may creep during a cut: at the cutter (mm, an eighth of the clearance) and about the post (rad). */
-export const creepLimit = (
-  joint: AlignedJoint,
-  lever: Millimetres = USUAL_LEVER,
-): Result<{ readonly atCutter: Millimetres; readonly turned: Radians }> => {
-  const bad = badJoint(joint) ?? firstRefusal(size('lever', lever));
-  if (bad) return refuse(bad);
-  const atCutter = ALLOWED.depth * joint.clearance;
-  return ok({ atCutter: mm(atCutter), turned: rad(atCutter / lever) });
-};
-
-/** Eccentricity of each piece that just uses up the crest gap between them, mm: half of it. The step outside is then the whole of it. */
-export const eccentricityLimit = (joint: AlignedJoint): Result<Millimetres> => {
-  const bad = badJoint(joint);
-  return bad ? refuse(bad) : ok(mm(Math.max(0, joint.depth - engagedHeightOf(joint)) / 2));
-};
-
-export interface SquareLimits {
+interface SquareLimits {
   /** Both pieces together, and the lid still rocks flush. */
   readonly flush: Radians;
   /** Both together, and no more than the thinnest paper goes in at the rim. */
@@ -189,6 +141,3 @@ export const squareLimits = (joint: AlignedJoint, lost: Millimetres = mm(0)): Re
   if (!freedom.ok) return freedom;
   return ok({ flush: freedom.value, paperAtRim: rad(freedom.value + ALLOWED.rimGap / joint.shoulder) });
 };
-
-/** How far the cross-slide may be out of square before one per cent of the depth is lost, rad. The groove's shape does not suffer at all. */
-export const crossSlideLimit: Radians = rad(Math.acos(1 - ALLOWED.crossSlideDepth));

@@ -1,10 +1,11 @@
+import { SLOPE } from '../joint/profile.ts';
 import { firstRefusal, ok, type Refusal, type Result, refuse } from '../result.ts';
 import type { Part } from '../setup/events.ts';
 import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
 import type { MeasuredAngle } from './gauge.ts';
 import { type Grade, gradeOf, worse } from './grade.ts';
 import { asGap, toPaper, toThou } from './in-hand.ts';
-import { angle, doubt, SLOPE } from './inputs.ts';
+import { angle, doubt } from './inputs.ts';
 import { type AngleReading, measuredAngle } from './measure.ts';
 import { axialGap } from './play.ts';
 import { shoulderGap } from './rocking.ts';
@@ -20,7 +21,7 @@ import {
 import type { Together } from './walls.ts';
 
 /** What an angle was measured of: the jig's axis level or upright to the lathe's, or the piece's seat on the jig after re-chucking. */
-export type Aspect = 'lean' | 'tilt' | 'seat';
+type Aspect = 'lean' | 'tilt' | 'seat';
 
 /** What is known of the other piece's set-up in the same aspect. */
 export type OtherPiece =
@@ -35,7 +36,7 @@ export type OtherPiece =
     };
 
 /** What the joint will do if the set-up is left as it is, in steps a hand can feel: a thou, or 0.05 mm for what paper tells. */
-export interface IfLeft {
+interface IfLeft {
   /** How far the flanks of the pair lie apart in angle. */
   readonly mismatch: Radians;
   /** Gap at the tip of the tooth. */

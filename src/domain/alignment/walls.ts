@@ -1,5 +1,4 @@
 import type { Rig } from '../box/records.ts';
-import type { Side } from './lean.ts';
 
 /**
  * Whether equal leans of tenon and recess cancel or double in the joint. The wall is decided by the dial: if going
@@ -12,6 +11,9 @@ export const together = (recessDial: Rig['recessDial']): Together => {
   if (recessDial === null) return 'worst-case';
   return recessDial === 'same' ? 'cancels' : 'doubles';
 };
+
+/** Which side of the work the cutter touches: +1 the rear, -1 the front. */
+type Side = 1 | -1;
 
 /**
  * The side on which the cutter touches each part. A jig in front of the lathe's axis has its tenon touched at the

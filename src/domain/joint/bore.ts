@@ -1,5 +1,5 @@
 import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
-import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
+import { type Millimetres, mm } from '../units/brands.ts';
 import { boundsOf, outside } from './bounds.ts';
 
 /** A caliper's reading across a bore, along the rings and (when taken) across them, mm. */
@@ -94,12 +94,6 @@ export const boreOf = (all: readonly BoreMeasure[], caliper: Caliper): Result<Bo
     overCrests,
     uncertainty: mm(spread),
   });
-};
-
-/** Angle of one side of a tapered bore over a length, rad: atan(taper/(2 length)). */
-export const taperAngle = (taper: Millimetres, length: Millimetres): Result<Radians> => {
-  const refusal = firstRefusal(within('taper', taper, -10, 10), within('length', length, 0.1, 500));
-  return refusal ? refuse(refusal) : ok(rad(Math.atan(taper / (2 * length))));
 };
 
 /** The tenon to turn for a measured bore. */

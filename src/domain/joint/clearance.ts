@@ -2,13 +2,13 @@ import { ok, type Result, refuse } from '../result.ts';
 import { type Millimetres, mm, type Radians } from '../units/brands.ts';
 import { outside } from './bounds.ts';
 import { filmLoss } from './film.ts';
-import { flankSlope, SIXTY_DEGREES } from './profile.ts';
+import { HALF_ANGLE, SLOPE } from './profile.ts';
 
 /** Two pitches with a usual figure each; between and beyond them, a straight line through both. */
 const byPitch = (pitch: number, at16: number, at10: number): number =>
   at16 + ((pitch - 1.5875) / (2.54 - 1.5875)) * (at10 - at16);
 
-export interface UsualClearance {
+interface UsualClearance {
   readonly least: Millimetres;
   readonly usual: Millimetres;
   readonly most: Millimetres;
@@ -39,7 +39,7 @@ export const leastWall = (pitch: Millimetres): Result<Millimetres> => {
 export const LEAN_SHARE = 0.25;
 
 /** What eats a joint's clearance, and what gives some back. */
-export interface Demands {
+interface Demands {
   /** What must be left to run freely, diametral. */
   readonly runningClearance: Millimetres;
   /** Clearance that the woods' going oval will take over the season, diametral. */
@@ -50,7 +50,6 @@ export interface Demands {
   readonly film: Millimetres;
   readonly recessFlankShift: Millimetres;
   readonly tenonFlankShift: Millimetres;
-  readonly includedAngle?: Radians;
 }
 
 /** Diametral clearance to cut, and its parts, mm; `helix` counts the other way. */
@@ -72,7 +71,6 @@ export const RUNNING_CLEARANCE: Millimetres = mm(0.1);
  */
 export const clearanceBudget = (demands: Demands): Result<Budget> => {
   const { engagedHeight, mismatch, recessFlankShift, tenonFlankShift } = demands;
-  const includedAngle = demands.includedAngle ?? SIXTY_DEGREES;
   const refusal = outside({
     runningClearance: demands.runningClearance,
     ovalMovement: demands.ovalMovement,
@@ -80,14 +78,12 @@ export const clearanceBudget = (demands: Demands): Result<Budget> => {
     mismatch,
     recessFlankShift,
     tenonFlankShift,
-    includedAngle,
   });
   if (refusal) return refuse(refusal);
-  const film = filmLoss(demands.film, includedAngle);
+  const film = filmLoss(demands.film);
   if (!film.ok) return film;
-  const half = includedAngle / 2;
-  const leaning = (engagedHeight * Math.abs(mismatch)) / (Math.sin(half) * Math.cos(half));
-  const helix = (2 * (recessFlankShift + tenonFlankShift)) / flankSlope(includedAngle);
+  const leaning = (engagedHeight * Math.abs(mismatch)) / (Math.sin(HALF_ANGLE) * Math.cos(HALF_ANGLE));
+  const helix = (2 * (recessFlankShift + tenonFlankShift)) / SLOPE;
   const sum = demands.runningClearance + demands.ovalMovement + leaning + film.value.clearance - helix;
   return ok({
     running: demands.runningClearance,

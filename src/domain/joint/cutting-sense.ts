@@ -1,5 +1,5 @@
 /** How a piece is cranked past the cutter. */
-export interface Cranked {
+interface Cranked {
   readonly part: 'recess' | 'tenon';
   /** Hand of the jig's lead screw, and so of the thread. */
   readonly hand: 'right' | 'left';

@@ -28,12 +28,6 @@ export const dialTarget = (depth: Millimetres, dial: Dial): Result<DialTarget> =
   return ok({ turns: turns(all), wholeTurns, marks: marks - wholeTurns * marksPerTurn });
 };
 
-/** Depth (mm) that a number of dial turns cuts. Exact. */
-export const depthOfTurns = (dialTurns: Turns, dial: Dial): Result<Millimetres> => {
-  const refusal = outside({ dialTurns, travelPerTurn: dial.travelPerTurn });
-  return refusal ? refuse(refusal) : ok(mm(dialTurns * dial.travelPerTurn));
-};
-
 /** The finest step that a dial and a hand can be asked for, mm: 0.05 mm, or 2 thou for who thinks in inches. */
 export const benchStep = { metric: mm(0.05), inch: mm(0.002 * MM_PER_INCH) } as const;
 

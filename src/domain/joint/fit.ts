@@ -1,8 +1,8 @@
 import { ok, type Result, refuse } from '../result.ts';
-import { type Millimetres, mm, type Radians } from '../units/brands.ts';
+import { type Millimetres, mm } from '../units/brands.ts';
 import { outside } from './bounds.ts';
 import { fullEngagement } from './engagement.ts';
-import { badForm, flankSlope, SIXTY_DEGREES } from './profile.ts';
+import { HALF_ANGLE, SLOPE } from './profile.ts';
 
 /** One threaded piece as measured: the turned diameter (recess: bore, tenon: outside) and what was cut into it. */
 export interface CutPiece {
@@ -18,7 +18,6 @@ export interface Pair {
   readonly pitch: Millimetres;
   readonly recess: CutPiece;
   readonly tenon: CutPiece;
-  readonly includedAngle?: Radians;
 }
 
 /** How a pair goes together. Negative gaps are interference. */
@@ -43,26 +42,10 @@ export interface Fit {
 }
 
 /** Where the sharp V of the groove is half the pitch wide, counted as a diameter; recess grooves go outward, tenon grooves inward. */
-const pitchDiameterOf = (piece: CutPiece, pitch: number, slope: number, outward: boolean): number => {
+const pitchDiameterOf = (piece: CutPiece, pitch: number, outward: boolean): number => {
   const reach =
-    piece.depth + (piece.tipFlat + 2 * (piece.flankShift ?? 0)) / (2 * slope) - pitch / (4 * slope);
+    piece.depth + (piece.tipFlat + 2 * (piece.flankShift ?? 0)) / (2 * SLOPE) - pitch / (4 * SLOPE);
   return piece.diameter + (outward ? 2 : -2) * reach;
-};
-
-/** Pitch diameter of one threaded piece, mm, helix widening included. Exact for the ideal profile. */
-export const pitchDiameter = (
-  part: 'recess' | 'tenon',
-  piece: CutPiece,
-  pitch: Millimetres,
-  includedAngle?: Radians,
-): Result<Millimetres> => {
-  const { diameter, depth, flankShift } = piece;
-  const refusal =
-    badForm({ pitch, tipFlat: piece.tipFlat, ...(includedAngle === undefined ? {} : { includedAngle }) }) ??
-    outside({ diameter, depth, flankShift });
-  return refusal
-    ? refuse(refusal)
-    : ok(mm(pitchDiameterOf(piece, pitch, flankSlope(includedAngle), part === 'recess')));
 };
 
 /**
@@ -70,10 +53,9 @@ export const pitchDiameter = (
  * Readings may be anything real: a pair that cannot go together is an answer, not an error.
  * Exact for rigid parts on one axis; crest gaps say nothing of a cut beyond the V.
  */
-export const fitOf = ({ pitch, recess, tenon, includedAngle }: Pair): Result<Fit> => {
+export const fitOf = ({ pitch, recess, tenon }: Pair): Result<Fit> => {
   const refusal = outside({
     pitch,
-    includedAngle,
     recess: recess.diameter,
     recessDepth: recess.depth,
     recessTipFlat: recess.tipFlat,
@@ -84,21 +66,20 @@ export const fitOf = ({ pitch, recess, tenon, includedAngle }: Pair): Result<Fit
     tenonFlankShift: tenon.flankShift,
   });
   if (refusal) return refuse(refusal);
-  const slope = flankSlope(includedAngle);
-  const clearance = pitchDiameterOf(recess, pitch, slope, true) - pitchDiameterOf(tenon, pitch, slope, false);
+  const clearance = pitchDiameterOf(recess, pitch, true) - pitchDiameterOf(tenon, pitch, false);
   const tenonCrestGap = recess.diameter / 2 + recess.depth - tenon.diameter / 2;
   const recessCrestGap = recess.diameter / 2 - tenon.diameter / 2 + tenon.depth;
   const overlap = (tenon.diameter - recess.diameter) / 2;
   const least = Math.min(clearance / 2, tenonCrestGap, recessCrestGap);
   return ok({
     clearance: mm(clearance),
-    endPlay: mm(clearance * slope),
-    flankGap: mm((clearance / 2) * Math.sin((includedAngle ?? SIXTY_DEGREES) / 2)),
+    endPlay: mm(clearance * SLOPE),
+    flankGap: mm((clearance / 2) * Math.sin(HALF_ANGLE)),
     tenonCrestGap: mm(tenonCrestGap),
     recessCrestGap: mm(recessCrestGap),
     engagedHeight: mm(overlap),
-    percentOf75: (100 * overlap) / fullEngagement(pitch, '0.75H', slope),
-    percentOf62: (100 * overlap) / fullEngagement(pitch, '0.625H', slope),
+    percentOf75: (100 * overlap) / fullEngagement(pitch, '0.75H'),
+    percentOf62: (100 * overlap) / fullEngagement(pitch, '0.625H'),
     tightest: least === clearance / 2 ? 'flank' : least === tenonCrestGap ? 'tenon-crest' : 'recess-crest',
   });
 };

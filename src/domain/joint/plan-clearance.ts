@@ -5,7 +5,7 @@ import { boundsOf } from './bounds.ts';
 import { type Budget, clearanceBudget, LEAN_SHARE, RUNNING_CLEARANCE, usualClearance } from './clearance.ts';
 import { flankShift } from './helix.ts';
 import type { PlanInput } from './plan-input.ts';
-import { SIXTY_DEGREES } from './profile.ts';
+import { HALF_ANGLE } from './profile.ts';
 import type { JointSizes } from './sizes.ts';
 
 export interface PlannedClearance {
@@ -36,16 +36,9 @@ export const halfwayUp = (
 
 /** Helix widening of the two grooves that the sizes ask for, mm per flank. */
 export const shiftsOf = (input: PlanInput, sizes: JointSizes): Result<Shifts> => {
-  const { pitch, includedAngle } = input;
   const { middle, cutterRadius } = halfwayUp(input, sizes);
   const shift = (part: 'recess' | 'tenon', workRadius: number) =>
-    flankShift({
-      part,
-      pitch,
-      cutterRadius,
-      workRadius: mm(workRadius),
-      ...(includedAngle === undefined ? {} : { includedAngle }),
-    });
+    flankShift({ part, pitch: input.pitch, cutterRadius, workRadius: mm(workRadius) });
   const recess = shift('recess', input.recess / 2 + middle);
   if (!recess.ok) return recess;
   const tenon = shift('tenon', sizes.tenon / 2 - middle);
@@ -56,9 +49,8 @@ export const shiftsOf = (input: PlanInput, sizes: JointSizes): Result<Shifts> =>
  * Lean that costs a share of a clearance, rad. Sizes are settled before any set-up is read (the tenon is turned before it is set up), so
  * where nothing else is known the plan leaves room for what a set-up may pass with, at the pitch's usual clearance.
  */
-const mayBeLeft = (input: PlanInput, { engagedHeight }: JointSizes, usual: Millimetres): Radians => {
-  const half = (input.includedAngle ?? SIXTY_DEGREES) / 2;
-  const off = (LEAN_SHARE * usual * Math.sin(half) * Math.cos(half)) / engagedHeight;
+const mayBeLeft = ({ engagedHeight }: JointSizes, usual: Millimetres): Radians => {
+  const off = (LEAN_SHARE * usual * Math.sin(HALF_ANGLE) * Math.cos(HALF_ANGLE)) / engagedHeight;
   return rad(Math.min(off, boundsOf('mismatch').max));
 };
 
@@ -76,11 +68,10 @@ export const planClearance = (
     runningClearance: RUNNING_CLEARANCE,
     ovalMovement: oval.value,
     engagedHeight: sizes.engagedHeight,
-    mismatch: input.mismatch ?? mayBeLeft(input, sizes, usual.value.usual),
+    mismatch: input.mismatch ?? mayBeLeft(sizes, usual.value.usual),
     film: input.film,
     recessFlankShift: shifts.recess,
     tenonFlankShift: shifts.tenon,
-    ...(input.includedAngle === undefined ? {} : { includedAngle: input.includedAngle }),
   });
   if (!budget.ok) return budget;
   const wanted = input.aim.clearance;

@@ -6,7 +6,7 @@ import type { Dial } from './dial.ts';
 import { badForm, type VForm } from './profile.ts';
 
 /** The tool that cuts both pieces. */
-export interface Cutter {
+interface Cutter {
   /** Spindle axis to tooth tip. */
   readonly radius: Millimetres;
   readonly tipFlat: Millimetres;
@@ -21,7 +21,6 @@ export interface PlanInput {
   /** Diameter of the recess before threading: the opening. */
   readonly recess: Millimetres;
   readonly pitch: Millimetres;
-  readonly includedAngle?: Radians;
   /** The piece, or the insert ring, that carries each thread. */
   readonly woodOfRecess: SwingingPiece;
   readonly woodOfTenon: SwingingPiece;
@@ -56,13 +55,9 @@ export interface Slide {
 }
 
 /** Fewest turns worth cutting. Common practice, no source. */
-export const FEWEST_THREADS = 3;
+const FEWEST_THREADS = 3;
 
-export const formOf = ({ pitch, cutter, includedAngle }: PlanInput): VForm => ({
-  pitch,
-  tipFlat: cutter.tipFlat,
-  ...(includedAngle === undefined ? {} : { includedAngle }),
-});
+export const formOf = ({ pitch, cutter }: PlanInput): VForm => ({ pitch, tipFlat: cutter.tipFlat });
 
 /** The first thing wrong with the input by itself, before anything is reckoned. */
 export const badInput = (input: PlanInput): Refusal | undefined =>

@@ -40,7 +40,7 @@ export interface PlanLengths {
 }
 
 /** Relief wide enough for the tooth to run out and the cutter's body to stop short of the wood, mm. */
-export const reliefWidth = (pitch: Millimetres, aheadOfTooth: Millimetres): Millimetres =>
+const reliefWidth = (pitch: Millimetres, aheadOfTooth: Millimetres): Millimetres =>
   mm(aheadOfTooth + pitch / 4);
 
 /**

@@ -35,7 +35,7 @@ const WIDEST_RELIEF = 1.5;
 /** Kept between tenon and floor, mm. Common practice, no source. */
 const FLOOR_MARGIN = 0.3;
 
-export interface Planned {
+interface Planned {
   readonly input: PlanInput;
   readonly sizes: JointSizes;
   readonly clearance: PlannedClearance;
@@ -101,7 +101,7 @@ const eaten: Look = ({ clearance: { clearance, budget } }) => {
 const cutterRubs: Look = ({ shifts, input, sizes }) => {
   if (shifts.recess <= LARGEST_SHIFT) return ok(null);
   const { middle, cutterRadius } = halfwayUp(input, sizes);
-  const radius = recessForShift(input.pitch, cutterRadius, LARGEST_SHIFT, input.includedAngle);
+  const radius = recessForShift(input.pitch, cutterRadius, LARGEST_SHIFT);
   if (!radius.ok) return radius;
   return ok({
     code: 'cutter-rubs',

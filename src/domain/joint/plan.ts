@@ -112,7 +112,6 @@ const expectedFit = (input: PlanInput, sizes: JointSizes, shifts: Shifts): Resul
     pitch: input.pitch,
     recess: { ...cut, diameter: input.recess, flankShift: shifts.recess },
     tenon: { ...cut, diameter: sizes.tenon, flankShift: shifts.tenon },
-    ...(input.includedAngle === undefined ? {} : { includedAngle: input.includedAngle }),
   });
 };
 

@@ -4,7 +4,7 @@ import { benchOrder, type Cause, type RemedyKey, remediesAgainst } from './advic
 import { deepenForClearance, deepenFromTwoTries } from './correction.ts';
 import { benchStep, type DialTarget, dialTarget, steps, toBenchStep } from './dial.ts';
 import type { FitState } from './fit-target.ts';
-import { flankSlope, SIXTY_DEGREES } from './profile.ts';
+import { HALF_ANGLE, SLOPE } from './profile.ts';
 import type { Findings, KnownJoint } from './trial-evidence.ts';
 
 /** Where an amount comes from; by feel it is the least step that a dial and a hand can do. */
@@ -125,9 +125,9 @@ const clearing: Reckoning = ({ found: { state, target }, known }) => {
 
 /** Rubbing the flanks of one part by s opens the joint by 2 s/sin A on the diameter. */
 const rubbing: Reckoning = (of) => {
-  const { found, known } = of;
+  const { found } = of;
   const now = clearanceNow(of);
-  const perRub = 2 / Math.sin((known.pair?.includedAngle ?? SIXTY_DEGREES) / 2);
+  const perRub = 2 / Math.sin(HALF_ANGLE);
   const by = now === null ? RUB_STEP : Math.max(0, found.target.wanted - now.clearance) / perRub;
   const rounded = steps(Math.max(1, Math.round(by / RUB_STEP)), RUB_STEP);
   return ok([{ part: 'tenon', by: rounded, ...sourceOf(now), dial: null }]);
@@ -191,11 +191,10 @@ const applied = (
   { part, by }: Amount,
   { pair }: KnownJoint,
 ): FitState => {
-  const angle = pair?.includedAngle ?? SIXTY_DEGREES;
   switch (remedy) {
     case 'deepen':
       return {
-        ...opened(state, 2 * by, angle),
+        ...opened(state, 2 * by),
         tenonCrestGap: plus(state.tenonCrestGap, part === 'recess' ? by : 0),
         recessCrestGap: plus(state.recessCrestGap, part === 'tenon' ? by : 0),
       };
@@ -206,11 +205,11 @@ const applied = (
     case 'clear-floor':
       return { ...state, bottomGap: plus(state.bottomGap, by) };
     case 'rub-flanks':
-      return opened(state, (2 * by) / Math.sin(angle / 2), angle);
+      return opened(state, (2 * by) / Math.sin(HALF_ANGLE));
     case 'new-tenon': {
       const larger = by - (pair?.tenon.diameter ?? by);
       return {
-        ...opened(state, -larger, angle),
+        ...opened(state, -larger),
         tenonCrestGap: plus(state.tenonCrestGap, -larger / 2),
         recessCrestGap: plus(state.recessCrestGap, -larger / 2),
       };
@@ -220,12 +219,12 @@ const applied = (
   }
 };
 
-const opened = (state: FitState, gain: number, angle: number): FitState => {
+const opened = (state: FitState, gain: number): FitState => {
   const clearance = plus(state.clearance, gain);
   return {
     ...state,
     clearance,
-    endPlay: clearance === null ? null : mm(Math.max(0, clearance * flankSlope(angle))),
+    endPlay: clearance === null ? null : mm(Math.max(0, clearance * SLOPE)),
   };
 };
 

@@ -5,7 +5,7 @@ import { outside } from './bounds.ts';
 const TURN = 2 * Math.PI;
 
 /** Where the grain stands at the present seat, right-hand thread, seen from outside the lid; a left-hand thread reads it mirrored. */
-export type Misalignment =
+type Misalignment =
   | { readonly toGo: Radians }
   /** Gone past: wood can only come off, so the lid goes on to the next match. */
   | { readonly past: Radians };
@@ -28,14 +28,8 @@ export const shoulderRemoval = (pitch: Millimetres, angle: Radians): Result<Mill
   return refusal ? refuse(refusal) : ok(mm((pitch * angle) / TURN));
 };
 
-/** Angle by which an error in facing turns the seat, rad: 2 pi e/P. Exact. */
-export const angleOfFacing = (pitch: Millimetres, facingError: Millimetres): Result<Radians> => {
-  const refusal = outside({ pitch, facingError });
-  return refusal ? refuse(refusal) : ok(rad((TURN * facingError) / pitch));
-};
-
 /** Room ahead of a seated lid. */
-export interface SeatRoom {
+interface SeatRoom {
   /** Floor of the recess to the end of the tenon. */
   readonly bottomGap: Millimetres;
   /** Recess thread, or relief past its root, still free ahead of the tenon's thread. */
@@ -63,7 +57,7 @@ export const mostRemoval = (
 const SHORT = (7.5 * Math.PI) / 180;
 
 /** How to bring the grain in line by rubbing a shoulder. */
-export interface SeatPlan {
+interface SeatPlan {
   readonly toGo: Radians;
   /** To take off in all, the last few degrees left to burnishing. */
   readonly removal: Millimetres;

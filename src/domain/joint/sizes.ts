@@ -2,10 +2,10 @@ import { ok, type Refusal, type Result, refuse } from '../result.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
 import { outside } from './bounds.ts';
 import { type EngagementOf, fullEngagement } from './engagement.ts';
-import { badForm, crestFromDepth, depthFromCrest, flankSlope, SIXTY_DEGREES, type VForm } from './profile.ts';
+import { badForm, crestFromDepth, depthFromCrest, HALF_ANGLE, SLOPE, type VForm } from './profile.ts';
 
 /** What a joint is sized from, besides its depth: the turned recess and the wanted diametral clearance. */
-export interface Wanted {
+interface Wanted {
   readonly recess: Millimetres;
   readonly clearance: Millimetres;
 }
@@ -28,11 +28,10 @@ export interface JointSizes {
 
 /** Everything that follows once the crest flat is settled; refuses crests that would cross roots, and threads that would not touch. */
 const sizesFromCrest = (form: VForm, wanted: Wanted, crestFlat: number): Result<JointSizes> => {
-  const slope = flankSlope(form.includedAngle);
   const depth = depthFromCrest(form, mm(crestFlat));
   if (!depth.ok) return depth;
   const { recess, clearance } = wanted;
-  const height = (form.pitch - 2 * crestFlat) / (2 * slope) - clearance / 2;
+  const height = (form.pitch - 2 * crestFlat) / (2 * SLOPE) - clearance / 2;
   const crestGap = depth.value - height;
   const conflict =
     crossing(form, clearance, crestFlat, crestGap) ?? apart(form, clearance, crestFlat, height);
@@ -44,11 +43,11 @@ const sizesFromCrest = (form: VForm, wanted: Wanted, crestFlat: number): Result<
     depth: depth.value,
     crestFlat: mm(crestFlat),
     engagedHeight: mm(height),
-    percentOf75: (100 * height) / fullEngagement(form.pitch, '0.75H', slope),
-    percentOf62: (100 * height) / fullEngagement(form.pitch, '0.625H', slope),
+    percentOf75: (100 * height) / fullEngagement(form.pitch, '0.75H'),
+    percentOf62: (100 * height) / fullEngagement(form.pitch, '0.625H'),
     crestGap: mm(crestGap),
-    endPlay: mm(clearance * slope),
-    flankLength: mm(height / Math.cos((form.includedAngle ?? SIXTY_DEGREES) / 2)),
+    endPlay: mm(clearance * SLOPE),
+    flankLength: mm(height / Math.cos(HALF_ANGLE)),
   });
 };
 
@@ -64,7 +63,7 @@ const crossing = (form: VForm, clearance: number, crest: number, gap: number): R
         other: 'tipFlat',
         given: crest,
         otherGiven: form.tipFlat,
-        nearest: Math.max(0, form.tipFlat - clearance * flankSlope(form.includedAngle)),
+        nearest: Math.max(0, form.tipFlat - clearance * SLOPE),
         quantity: 'length',
       };
 
@@ -77,21 +76,12 @@ const apart = (form: VForm, clearance: number, crest: number, height: number): R
         other: 'crestFlat',
         given: clearance,
         otherGiven: crest,
-        nearest: Math.max(0, (form.pitch - 2 * crest) / flankSlope(form.includedAngle)),
+        nearest: Math.max(0, (form.pitch - 2 * crest) / SLOPE),
         quantity: 'length',
       };
 
 const badWanted = (form: VForm, { recess, clearance }: Wanted): Refusal | undefined =>
   badForm(form) ?? outside({ recess, wantedClearance: clearance });
-
-/**
- * Sizes from the crest flat k (mm) that both pieces shall keep: tenon = recess + (P - 2k)/tan A - c. Exact.
- * Crests and roots clear when k >= f - c tan A.
- */
-export const tenonFromCrest = (form: VForm, wanted: Wanted, crestFlat: Millimetres): Result<JointSizes> => {
-  const refusal = badWanted(form, wanted);
-  return refusal ? refuse(refusal) : sizesFromCrest(form, wanted, crestFlat);
-};
 
 /**
  * Sizes from the turner's own depth of cut (mm radial, the same for both pieces): "my dial goes to 1 1/2 turns", so
@@ -108,7 +98,6 @@ export const tenonFromDepth = (form: VForm, wanted: Wanted, depth: Millimetres):
 
 /** A conflict found in terms of the crest flat, told in terms of the depth that was asked for. */
 const aboutDepth = (form: VForm, { clearance }: Wanted, depth: number, found: Refusal): Refusal => {
-  const slope = flankSlope(form.includedAngle);
   const crossed = found.field === 'crestFlat';
   return {
     problem: 'conflict',
@@ -117,8 +106,8 @@ const aboutDepth = (form: VForm, { clearance }: Wanted, depth: number, found: Re
     given: depth,
     otherGiven: crossed ? form.tipFlat : clearance,
     nearest: crossed
-      ? (form.pitch - 2 * form.tipFlat + clearance * slope) / (2 * slope)
-      : (form.pitch / 2 - form.tipFlat + (clearance * slope) / 2) / (2 * slope),
+      ? (form.pitch - 2 * form.tipFlat + clearance * SLOPE) / (2 * SLOPE)
+      : (form.pitch / 2 - form.tipFlat + (clearance * SLOPE) / 2) / (2 * SLOPE),
     quantity: 'length',
   };
 };
@@ -135,13 +124,12 @@ export const tenonFromEngagement = (
 ): Result<JointSizes> => {
   const refusal = badWanted(form, wanted) ?? outside({ engagement: percent });
   if (refusal) return refuse(refusal);
-  const slope = flankSlope(form.includedAngle);
-  const full = fullEngagement(form.pitch, of, slope);
+  const full = fullEngagement(form.pitch, of);
   const { clearance } = wanted;
-  const leastCrest = Math.max(0, form.tipFlat - clearance * slope);
-  const highest = (form.pitch - 2 * leastCrest) / (2 * slope) - clearance / 2;
+  const leastCrest = Math.max(0, form.tipFlat - clearance * SLOPE);
+  const highest = (form.pitch - 2 * leastCrest) / (2 * SLOPE) - clearance / 2;
   const height = (percent / 100) * full;
-  const crest = (form.pitch - slope * (2 * height + clearance)) / 2;
+  const crest = (form.pitch - SLOPE * (2 * height + clearance)) / 2;
   const crosses = height > highest + NOTHING;
   if (crosses || height <= 0) {
     const byTip = crosses && leastCrest > 0;

@@ -1,7 +1,7 @@
 import { ok, type Result, refuse } from '../result.ts';
-import { type Millimetres, mm, type Radians } from '../units/brands.ts';
+import { type Millimetres, mm } from '../units/brands.ts';
 import { outside } from './bounds.ts';
-import { flankSlope } from './profile.ts';
+import { SLOPE } from './profile.ts';
 
 /** A scrap pair cut with one cutter, and the end play felt when screwed together. */
 export interface ScrapPair {
@@ -13,7 +13,6 @@ export interface ScrapPair {
   readonly endPlay: Millimetres;
   /** Helix widening of both grooves together, per flank; nothing when not given. */
   readonly flankShifts?: Millimetres;
-  readonly includedAngle?: Radians;
   /** How sure each reading is, one and the same for all, mm. */
   readonly uncertainty?: Millimetres;
 }
@@ -29,11 +28,11 @@ const USUAL_UNCERTAINTY = 0.03;
 
 /**
  * The tip flat f, mm, that explains a scrap pair's end play B: f = (P + B - 2 s - (Dr - Dt + 2(df + dm)) tan A)/2.
- * Good to (u/2) sqrt(1 + 10 tan^2 A), u the uncertainty of one reading: 1.04 u at 60 degrees. Readings that ask for a tip below nothing
+ * Good to (u/2) sqrt(1 + 10 tan^2 A), u the uncertainty of one reading: 1.04 u. Readings that ask for a tip below nothing
  * (by more than that) or wider than half the pitch are a conflict of end play and tenon.
  */
 export const learnTipFlat = (pair: ScrapPair): Result<LearnedTip> => {
-  const { pitch, recess, tenon, recessDepth, tenonDepth, endPlay, includedAngle } = pair;
+  const { pitch, recess, tenon, recessDepth, tenonDepth, endPlay } = pair;
   const { flankShifts = mm(0), uncertainty = mm(USUAL_UNCERTAINTY) } = pair;
   const refusal = outside({
     pitch,
@@ -43,14 +42,12 @@ export const learnTipFlat = (pair: ScrapPair): Result<LearnedTip> => {
     tenonDepth,
     endPlay,
     flankShift: flankShifts,
-    includedAngle,
     uncertainty,
   });
   if (refusal) return refuse(refusal);
-  const slope = flankSlope(includedAngle);
   const reach = recess - tenon + 2 * (recessDepth + tenonDepth);
-  const tipFlat = (pitch + endPlay - 2 * flankShifts - slope * reach) / 2;
-  const spread = (uncertainty / 2) * Math.sqrt(1 + 10 * slope ** 2);
+  const tipFlat = (pitch + endPlay - 2 * flankShifts - SLOPE * reach) / 2;
+  const spread = (uncertainty / 2) * Math.sqrt(1 + 10 * SLOPE ** 2);
   if (tipFlat < -spread || tipFlat > pitch / 2)
     return refuse({
       problem: 'conflict',

@@ -6,7 +6,7 @@ import type { Dial } from './dial.ts';
 import { filmLoss } from './film.ts';
 import { type Fit, fitOf, type Pair } from './fit.ts';
 import { type FitState, type FitTarget, targetFor } from './fit-target.ts';
-import { flankSlope } from './profile.ts';
+import { SLOPE } from './profile.ts';
 
 /** A trial fit that was not right, as told in taps. */
 export interface TrialFit {
@@ -174,10 +174,9 @@ export const findingsOf = (trial: TrialFit, known: KnownJoint): Result<Findings>
   const sized = known.pair === null ? null : fitOf(known.pair);
   if (sized && !sized.ok) return sized;
   const fit = sized?.value ?? null;
-  const slope = flankSlope(known.pair?.includedAngle);
-  const clearanceByPlay = trial.endPlay === null ? null : mm(trial.endPlay / slope);
+  const clearanceByPlay = trial.endPlay === null ? null : mm(trial.endPlay / SLOPE);
   const coated = trial.afterFinish ? (known.film ?? null) : mm(0);
-  const loss = coated === null ? null : filmLoss(coated, known.pair?.includedAngle);
+  const loss = coated === null ? null : filmLoss(coated);
   if (loss && !loss.ok) return loss;
   const clearanceBySizes = fit && loss ? mm(fit.clearance - loss.value.clearance) : null;
   const gaps = crestGaps(fit, known);
@@ -198,7 +197,7 @@ export const findingsOf = (trial: TrialFit, known: KnownJoint): Result<Findings>
     best,
     state: {
       clearance,
-      endPlay: clearance === null ? null : mm(Math.max(0, clearance * slope)),
+      endPlay: clearance === null ? null : mm(Math.max(0, clearance * SLOPE)),
       ...gaps,
       bottomGap: known.bottomGap,
     },

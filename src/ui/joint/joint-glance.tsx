@@ -2,7 +2,7 @@ import { pairToBe } from '../../app/pair-to-be.ts';
 import type { Reckoned } from '../../app/plan-of.ts';
 import { settings } from '../../app/session.ts';
 import { fitOf } from '../../domain/joint/fit.ts';
-import { SIXTY_DEGREES } from '../../domain/joint/profile.ts';
+import { HALF_ANGLE } from '../../domain/joint/profile.ts';
 import { amountWords, sizeWords } from '../bench/plan/words.ts';
 import { JointSection } from '../drawings/joint-section/joint-section.tsx';
 import { jointWords as words } from './words.ts';
@@ -18,14 +18,14 @@ const JointGlance = ({ reckoned, pitch }: Props) => {
   const pair = pairToBe(reckoned);
   const fit = pair.ok ? fitOf(pair.value) : pair;
   if (!pair.ok || !fit.ok || fit.value.engagedHeight <= 0) return null;
-  const { recess, tenon, includedAngle } = pair.value;
+  const { recess, tenon } = pair.value;
   const [bore, peg] = [sizeWords(recess.diameter, unit), sizeWords(tenon.diameter, unit)];
   const play = amountWords(fit.value.endPlay, unit);
   return (
     <JointSection
       threads={3}
       pitch={pair.value.pitch}
-      halfAngle={(includedAngle ?? SIXTY_DEGREES) / 2}
+      halfAngle={HALF_ANGLE}
       recess={recess}
       tenon={tenon}
       pose="home"

@@ -2,7 +2,7 @@ import { computed, type ReadonlySignal, useSignal } from '@preact/signals';
 import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { JointSeen, KnownPair } from '../../app/joint-view.ts';
 import { settings } from '../../app/session.ts';
-import { SIXTY_DEGREES } from '../../domain/joint/profile.ts';
+import { HALF_ANGLE } from '../../domain/joint/profile.ts';
 import type { Part } from '../../domain/setup/events.ts';
 import { amountWords, sizeWords } from '../bench/plan/words.ts';
 import { type JointSectionProps, LiveSection } from '../drawings/joint-section/joint-section.tsx';
@@ -98,7 +98,7 @@ const sectionOf = (
   return {
     threads,
     pitch: seen.pair.pitch,
-    halfAngle: (seen.pair.includedAngle ?? SIXTY_DEGREES) / 2,
+    halfAngle: HALF_ANGLE,
     recess: pieceOf(seen, 'recess'),
     tenon: pieceOf(seen, 'tenon'),
     pose: 'home',

@@ -82,8 +82,6 @@ const quantityWords = (value: number, quantity: Quantity, unit: Unit): string =>
       return `${Number(value.toFixed(1))} %`;
     case 'turns':
       return `${Number(value.toFixed(2))} turns`;
-    case 'speed':
-      return `${Math.round(value)} rpm`;
     default:
       return String(Number(value.toFixed(2)));
   }

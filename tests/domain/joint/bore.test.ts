@@ -1,15 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  type BoreMeasure,
-  boreOf,
-  type Caliper,
-  taperAngle,
-  tenonForBore,
-} from '../../../src/domain/joint/bore.ts';
+import { type BoreMeasure, boreOf, type Caliper, tenonForBore } from '../../../src/domain/joint/bore.ts';
 import { fitOf } from '../../../src/domain/joint/fit.ts';
 import { checkTenon } from '../../../src/domain/joint/tenon-check.ts';
-import { degreesFromRad, mm } from '../../../src/domain/units/brands.ts';
+import { mm } from '../../../src/domain/units/brands.ts';
 import { numbersOf } from './numbers.ts';
 import { gotten, refusalOf } from './results.ts';
 
@@ -73,10 +67,6 @@ describe('a bore from its readings', () => {
     // What an outside reading of that tenon shows after a zero on the inside reading of 39.94.
     expect(39.94 + target.fromZero).toBeCloseTo(target.tenon, 9);
     expect(target.tolerance).toBeCloseTo(0.075, 9);
-  });
-
-  test('a taper as an angle: 0.13 mm over 10 mm is 0.37 degrees a side', () => {
-    expect(degreesFromRad(gotten(taperAngle(mm(0.13), mm(10))))).toBeCloseTo(0.3724, 3);
   });
 
   test('no readings, or one that is no bore, is refused', () => {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { deepenForFading, deepenFromTwoTries } from '../../../src/domain/joint/correction.ts';
+import { deepenFromTwoTries } from '../../../src/domain/joint/correction.ts';
 import { flankShift } from '../../../src/domain/joint/helix.ts';
-import { passDepths, passLoads } from '../../../src/domain/joint/passes.ts';
+import { passDepths } from '../../../src/domain/joint/passes.ts';
 import { planJoint } from '../../../src/domain/joint/plan.ts';
 import type { PlanInput } from '../../../src/domain/joint/plan-input.ts';
 import { crestFromDepth, depthFromCrest } from '../../../src/domain/joint/profile.ts';
 import { planSeat } from '../../../src/domain/joint/seat.ts';
-import { tenonFromCrest, tenonFromDepth, tenonFromEngagement } from '../../../src/domain/joint/sizes.ts';
+import { tenonFromDepth, tenonFromEngagement } from '../../../src/domain/joint/sizes.ts';
 import { learnTipFlat } from '../../../src/domain/joint/tip-flat.ts';
 import type { Refusal } from '../../../src/domain/result.ts';
 import { mm, rad, turns } from '../../../src/domain/units/brands.ts';
@@ -53,36 +53,6 @@ describe('two numbers that cannot both be: which two, and the nearest that can',
     const refusal = refusalOf(crestFromDepth(form, mm(2.2)));
     expect(refusal).toEqual(conflict(['depth', 2.2], ['pitch', P], 2.34 / (2 * t)));
     expect(gotten(crestFromDepth(form, mm(nearestOf(refusal))))).toBeCloseTo(0, 12);
-  });
-
-  test('a crest so narrow that it would meet the root', () => {
-    const refusal = refusalOf(tenonFromCrest(form, wanted(0.1), mm(0.01)));
-    expect(refusal).toEqual(conflict(['crestFlat', 0.01], ['tipFlat', 0.2], 0.2 - 0.1 * t));
-    expect(gotten(tenonFromCrest(form, wanted(0.1), mm(nearestOf(refusal)))).crestGap).toBeCloseTo(0, 12);
-  });
-
-  test('a crest too wide to leave room for the tip is refused as such, whatever the fit', () => {
-    expect(refusalOf(tenonFromCrest(form, wanted(0.3), mm(2.4)))).toEqual(
-      conflict(['crestFlat', 2.4], ['tipFlat', 0.2], 2.34),
-    );
-  });
-
-  test('teeth that just meet do not engage', () => {
-    expect(refusalOf(tenonFromCrest({ pitch: mm(2), tipFlat: mm(0.5) }, wanted(0), mm(1)))).toMatchObject({
-      field: 'clearance',
-      other: 'crestFlat',
-    });
-  });
-
-  test('so much clearance that the teeth would not reach each other', () => {
-    const most = (P - 2.4) / t;
-    expect(refusalOf(tenonFromCrest(form, wanted(1), mm(1.2)))).toEqual(
-      conflict(['clearance', 1], ['crestFlat', 1.2], most),
-    );
-    expect(gotten(tenonFromCrest(form, wanted(most - 1e-6), mm(1.2))).engagedHeight).toBeGreaterThan(0);
-    expect(refusalOf(tenonFromCrest(form, wanted(1), mm(1.3)))).toEqual(
-      conflict(['clearance', 1], ['crestFlat', 1.3], 0),
-    );
   });
 
   test('a depth so shallow that the teeth would not reach each other', () => {
@@ -162,13 +132,6 @@ describe('the same of tries, cutters, passes and seats', () => {
     expect(tight).toEqual(conflict(['endPlay', 0], ['tenon', 41], t * (40 - 41 + 6.4) - P));
   });
 
-  test('play that was gone before it was measured', () => {
-    const fading = { endPlay: mm(0.1), turnsBefore: turns(2), turnsFree: turns(1) };
-    expect(refusalOf(deepenForFading(fading, turns(3), mm(0.05)))).toEqual(
-      conflict(['turnsFree', 1], ['turnsBefore', 2], null, 'turns'),
-    );
-  });
-
   test('a cutter as big as its recess; a tenon takes one of any size', () => {
     const cut = { pitch: mm(P), workRadius: mm(20), cutterRadius: mm(20) };
     expect(refusalOf(flankShift({ ...cut, part: 'recess' }))).toEqual(
@@ -177,15 +140,12 @@ describe('the same of tries, cutters, passes and seats', () => {
     expect(gotten(flankShift({ ...cut, part: 'tenon' }))).toBeGreaterThan(0);
   });
 
-  test('passes beyond the V, or that come back out', () => {
+  test('passes beyond the V', () => {
     const deepest = 2.34 / (2 * t);
     expect(refusalOf(passDepths({ form, depth: mm(2.2) }, { by: 'crumbly' }))).toEqual(
       conflict(['depth', 2.2], ['pitch', P], deepest),
     );
     expect(gotten(passDepths({ form, depth: mm(deepest) }, { by: 'crumbly' })).at(-1)).toBe(deepest);
-    expect(refusalOf(passLoads({ form, depth: mm(1.6) }, [mm(1), mm(0.5)]))).toEqual(
-      conflict(['depth', 0.5], ['depthBefore', 1], 1),
-    );
   });
 
   test('grain just as far off as there is room for; floor and thread that stop it together', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { RemedyKey } from '../../../src/domain/joint/advice-table.ts';
-import { filmLoss, sandedGain } from '../../../src/domain/joint/film.ts';
+import { filmLoss } from '../../../src/domain/joint/film.ts';
 import { fitOf, type Pair } from '../../../src/domain/joint/fit.ts';
 import type { FitTarget } from '../../../src/domain/joint/fit-target.ts';
 import type { Amount, Remedy } from '../../../src/domain/joint/remedies.ts';
@@ -66,7 +66,9 @@ const FILM = 0.25;
 export const truth = (world: World) => {
   const fit = gotten(fitOf(world.pair));
   const clearance =
-    fit.clearance - gotten(filmLoss(mm(world.film))).clearance + gotten(sandedGain(mm(world.sanded)));
+    fit.clearance -
+    gotten(filmLoss(mm(world.film))).clearance +
+    gotten(filmLoss(mm(world.sanded))).clearance / 2;
   return {
     clearance,
     play: Math.max(0, clearance * Math.tan(Math.PI / 6)),

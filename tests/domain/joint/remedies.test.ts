@@ -4,7 +4,7 @@ import { fitOf } from '../../../src/domain/joint/fit.ts';
 import type { FitState } from '../../../src/domain/joint/fit-target.ts';
 import { type Amount, remediesFor, stateAfter } from '../../../src/domain/joint/remedies.ts';
 import { findingsOf, type KnownJoint, type TrialFit } from '../../../src/domain/joint/trial-evidence.ts';
-import { mm, rad, turns } from '../../../src/domain/units/brands.ts';
+import { mm, turns } from '../../../src/domain/units/brands.ts';
 import { nothingKnown, nothingTold } from './nothing-told.ts';
 import { gotten, refusalOf } from './results.ts';
 
@@ -154,10 +154,6 @@ describe('how much', () => {
     expect(rub({})).toEqual(by(0.01, 'feel'));
     expect(rub({ known: { pair: pairOf(0.1) } })).toEqual(by(0.05, 'sizes'));
     expect(rub({ known: { pair: pairOf(0.5) } })).toEqual(by(0.01, 'sizes'));
-    const ninety = { ...pairOf(0), includedAngle: rad(Math.PI / 2) };
-    const missing = 0.3 - gotten(fitOf(ninety)).clearance;
-    const steps = Math.max(1, Math.round((missing * Math.SQRT1_2) / 2 / 0.01));
-    expect(rub({ known: { pair: ninety } })).toEqual(by(steps * 0.01, 'sizes'));
   });
 
   test('a new tenon: larger by what the clearance is too much, in whole steps; no number without sizes', () => {

@@ -1,7 +1,7 @@
 import { settings } from '../../../app/session.ts';
 import type { CutPiece, Pair } from '../../../domain/joint/fit.ts';
 import type { FitState } from '../../../domain/joint/fit-target.ts';
-import { SIXTY_DEGREES } from '../../../domain/joint/profile.ts';
+import { HALF_ANGLE } from '../../../domain/joint/profile.ts';
 import { type Amount, type Remedy, stateAfter } from '../../../domain/joint/remedies.ts';
 import type { KnownJoint } from '../../../domain/joint/trial-evidence.ts';
 import { type Millimetres, mm } from '../../../domain/units/brands.ts';
@@ -55,7 +55,7 @@ const Section = ({ pair, label }: { pair: Pair; label: string }) => (
   <JointSection
     threads={TURNS}
     pitch={pair.pitch}
-    halfAngle={(pair.includedAngle ?? SIXTY_DEGREES) / 2}
+    halfAngle={HALF_ANGLE}
     recess={pair.recess}
     tenon={pair.tenon}
     pose="centred"
