@@ -1,5 +1,5 @@
 /** What may be picked, and whether straight from the camera. */
-export interface Picking {
+interface Picking {
   readonly accept: string;
   readonly camera?: boolean;
 }

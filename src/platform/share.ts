@@ -2,7 +2,7 @@ import { download } from './files.ts';
 
 export type Shared = 'shared' | 'left' | 'downloaded';
 
-export const canShare = (file: File): boolean => navigator.canShare?.({ files: [file] }) ?? false;
+const canShare = (file: File): boolean => navigator.canShare?.({ files: [file] }) ?? false;
 
 /** Hands a ready file to another app, or to the downloads where that cannot be. Call it from a tap: the file must have been made before. */
 export const shareOrDownload = async (file: File): Promise<Shared> => {

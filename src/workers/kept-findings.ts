@@ -10,7 +10,7 @@ interface KeptFound {
   readonly runs: string;
 }
 
-export interface LastFound {
+interface LastFound {
   readonly found: Found;
   /** When it was reckoned, epoch ms. */
   readonly at: number;

@@ -14,7 +14,7 @@ interface KeptRuns {
 }
 
 /** The set-ups of a log, folded, and what is kept of them now. */
-export interface RunsOfLog {
+interface RunsOfLog {
   readonly runs: ReadonlyMap<string, CutRun>;
   readonly kept: Kept | undefined;
 }

@@ -54,7 +54,7 @@ const lookAt = (boxes: number, bound: number, expected: Expected): { shift: numb
 };
 
 /** What trials that are planned are weighed by: a fit that goes from 85 to 65 right in 100; a reading or a time that shifts by so much of its spread. */
-export const ASSUMED = { withRate: 0.85, withoutRate: 0.65, effect: 0.8 } as const;
+const ASSUMED = { withRate: 0.85, withoutRate: 0.65, effect: 0.8 } as const;
 
 /** Power at one size of trial. */
 export interface PowerAt {

@@ -3,7 +3,7 @@ import { extent } from 'd3-array';
 import { area, line } from 'd3-shape';
 import { AxisMarks } from './axis-marks.tsx';
 
-export interface CurvePoint {
+interface CurvePoint {
   readonly hardness: number;
   readonly value: number;
   readonly low: number;

@@ -12,7 +12,7 @@ const MARKS = {
   shop: 'M3 7h11v13H3zM8.5 13.5h.1M14 11h8v5h-8M17 16l1-5M20 16l1-5M22 9h3v16h-3z',
 } as const;
 
-export type PlaceName = keyof typeof MARKS;
+type PlaceName = keyof typeof MARKS;
 
 export const PlaceMark = ({ place }: { place: PlaceName }) => (
   <svg

@@ -12,7 +12,7 @@ const arc = (radius: number, hour: number): string =>
   `M${at(radius, hour - 0.46)}A${radius} ${radius} 0 0 1 ${at(radius, hour + 0.46)}`;
 
 /** An hour that shuts is one bold arc; one that stands open shows its two edges with air between, and a dot. */
-export const seatSector = (hour: number, open: boolean): string =>
+const seatSector = (hour: number, open: boolean): string =>
   open ? `${arc(66, hour)}M${at(78, hour - 0.46)}A78 78 0 0 1 ${at(78, hour + 0.46)}` : arc(70, hour);
 
 /** The seat of the lid looked at from outside, 12 at the mark: where it stands open, by the hours of a clock. */

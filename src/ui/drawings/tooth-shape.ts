@@ -10,7 +10,7 @@ export type ToothState =
   | 'now'
   | 'to-come';
 
-export interface ToothShape {
+interface ToothShape {
   readonly d: string;
   /** Inside: solid colour, the sheet showing through an outline, or nothing. */
   readonly fill: 'solid' | 'sheet' | 'none';

@@ -1,7 +1,7 @@
 import './drawings.css';
 import { extent, ticks } from 'd3-array';
 
-export interface TrialMark {
+interface TrialMark {
   readonly clearance: number;
   readonly verdict: 'tight' | 'right' | 'slack';
 }

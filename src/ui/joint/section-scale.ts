@@ -1,5 +1,5 @@
 /** How much thread a drawing of the section shows, and what part of its width the thread takes. */
-export interface Shown {
+interface Shown {
   readonly threads: number;
   readonly share: number;
 }

@@ -8,7 +8,7 @@ import { amountWords, sizeWords } from '../bench/plan/words.ts';
 type Unit = 'in' | 'mm';
 
 /** How the pair would go together, worst first. */
-export type Going = 'no-thread' | 'flanks-meet' | 'crests-meet' | 'stiff' | 'right' | 'slack';
+type Going = 'no-thread' | 'flanks-meet' | 'crests-meet' | 'stiff' | 'right' | 'slack';
 
 export const goingOf = ({ fit, clearance }: JointSeen, { target }: Pick<KnownPair, 'target'>): Going => {
   if (fit.engagedHeight <= 0) return 'no-thread';

@@ -7,7 +7,7 @@ import type { Refusal, Result } from '../../domain/result.ts';
 const SAVE_AFTER_MS = 300;
 
 /** The refusal beside each field that has one. */
-export type Errors<N extends string> = { readonly [Name in N]?: Refusal };
+type Errors<N extends string> = { readonly [Name in N]?: Refusal };
 
 export interface Form<N extends string> {
   readonly values: Signal<Readonly<Record<N, string>>>;

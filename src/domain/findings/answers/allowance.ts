@@ -29,7 +29,7 @@ export interface Allowances {
 }
 
 /** Older joints than this many say little of how one works now. */
-export const NEWEST = 400;
+const NEWEST = 400;
 const LEVEL = 0.8;
 
 /** Prior: the usual clearance of the pitch, give or take 0.08 mm; 0.3 where the tip flat is a guess (0.1 mm of tip is 0.35 of clearance). */

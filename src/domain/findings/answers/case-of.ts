@@ -5,7 +5,7 @@ import { symptomsOf } from '../rows/rows-from-log.ts';
 import type { Case } from './suspects.ts';
 
 /** What a joint's numbers said at its first trial that was not right, mm; left out where nothing was measured. */
-export type Measured = Case['measured'];
+type Measured = Case['measured'];
 
 /**
  * One box as a case for the suspects: its first trial that was not right, the steps of its set-ups (missed in either part

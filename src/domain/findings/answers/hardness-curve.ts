@@ -6,7 +6,7 @@ import { normalCdf } from '../statistics/distributions.ts';
 import { crossing } from './crossing.ts';
 
 /** What woods of a hardness do at a pitch: plain numbers, so that a worker can hand it over. Ask it by `heldAt`. */
-export interface HardnessCurve {
+interface HardnessCurve {
   /** One normal belief for each spread of woods tried: weight, coefficients that all woods share, their covariance. */
   readonly parts: readonly {
     readonly weight: number;

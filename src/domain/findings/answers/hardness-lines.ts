@@ -2,14 +2,14 @@ import type { Millimetres } from '../../units/brands.ts';
 import type { Interval } from '../statistics/counts.ts';
 
 /** Held share of crests to expect of a wood never tried, at one hardness; 90 % interval. */
-export interface AtHardness extends Interval {
+interface AtHardness extends Interval {
   /** Side hardness, newton. */
   readonly hardness: number;
   readonly value: number;
 }
 
 /** One pitch along the hardness. */
-export interface HardnessLine {
+interface HardnessLine {
   readonly pitch: Millimetres;
   /** Joints of this pitch behind it; the others lend to it. */
   readonly joints: number;

@@ -9,7 +9,7 @@ export interface HowManyMore {
 }
 
 /** Beyond so many more boxes, waiting is no answer. */
-export const MOST_MORE = 300;
+const MOST_MORE = 300;
 /** A log of this size that has not settled it will not. */
 const LARGE = 500;
 const FEWEST_MISSED = 3;

@@ -6,7 +6,7 @@ import type { Symptom } from '../rows/joint-row.ts';
  * Whether geometry lets a missed step show as a symptom. `explains`: it can. `cannot`: it can not. `either`: it may follow
  * indirectly, so it speaks neither for nor against.
  */
-export type Mechanism = 'explains' | 'either' | 'cannot';
+type Mechanism = 'explains' | 'either' | 'cannot';
 
 interface Reach {
   readonly explains: readonly Symptom[];

@@ -47,7 +47,7 @@ export interface StepLink {
   readonly hardnessAssumed: number;
 }
 
-export interface ModelNumbers {
+interface ModelNumbers {
   readonly odds: Interval & { readonly value: number };
   readonly difference: Interval & { readonly value: number };
   readonly p: number;

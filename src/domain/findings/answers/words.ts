@@ -50,9 +50,9 @@ export interface Evidence {
 
 /** So many of each, or nothing is said. */
 export const GATE = 5;
-export const STRONG_P = 0.02;
-export const POSSIBLE_P = 0.05;
-export const CONTROL_P = 0.1;
+const STRONG_P = 0.02;
+const POSSIBLE_P = 0.05;
+const CONTROL_P = 0.1;
 /** A difference smaller than this (20 in 100) is "no sign of one". */
 export const NO_SIGN_BELOW = 0.2;
 

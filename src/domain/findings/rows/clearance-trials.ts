@@ -6,7 +6,7 @@ import { type Millimetres, mm } from '../../units/brands.ts';
 import type { ClearanceTrial } from './joint-row.ts';
 
 /** Tip flat reckoned with while nobody knows it, mm (common practice, no source). The same going in and coming out, so it cancels for one rig. */
-export const ASSUMED_TIP_FLAT: Millimetres = mm(0.2);
+const ASSUMED_TIP_FLAT: Millimetres = mm(0.2);
 
 const SIZE: Partial<Readonly<Record<GoingOn, ClearanceTrial['verdict']>>> = {
   'stiff-all-the-way': 'tight',

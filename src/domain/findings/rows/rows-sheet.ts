@@ -88,7 +88,7 @@ const fieldsOf = (table: JointTable): readonly Field[] => [
 ];
 
 /** A cell of a sheet; null is an empty one. Whoever writes it to a file escapes it. */
-export type SheetCell = string | number | null;
+type SheetCell = string | number | null;
 
 /** The rows as a sheet, oldest first, under a heading of column names. */
 export const rowsSheet = (table: JointTable): readonly (readonly SheetCell[])[] => {

@@ -79,7 +79,7 @@ export const grooveOf = (
   };
 };
 
-export interface MatedFlanks {
+interface MatedFlanks {
   /** Axial gap at each side of the ridge, least over the engaged height, tenon as posed. */
   readonly gapAhead: number;
   readonly gapBehind: number;

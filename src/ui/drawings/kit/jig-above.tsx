@@ -28,7 +28,7 @@ const threads = (x: number, y: number, length: number): string => {
 };
 
 /** The nose that carries the chuck: a shoulder against the body, then its thread. `x` is the face of the body. */
-export const Nose = ({ x, y = 96 }: { x: number; y?: number }) => (
+const Nose = ({ x, y = 96 }: { x: number; y?: number }) => (
   <g fill="var(--sheet)">
     <path d={`M${x - 26} ${y - 11}h20v22h-20z`} />
     <path d={`M${x - 6} ${y - 18}h6v36h-6z`} />

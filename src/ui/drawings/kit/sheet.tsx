@@ -9,7 +9,7 @@ export interface StepDrawingProps {
 }
 
 /** Where a label stands: its baseline, 'look' for what to look at, 'wood' where it lies on wood, and how it is set from x. */
-export type LabelPlace = readonly [
+type LabelPlace = readonly [
   x: number,
   y: number,
   kind?: 'look' | 'aside' | 'wood',

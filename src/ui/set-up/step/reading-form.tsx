@@ -11,7 +11,7 @@ import { Field } from '../../parts/field.tsx';
 import { useForm } from '../../parts/use-form.ts';
 import { GAUGES, readingWords as words } from './reading-words.ts';
 
-export interface ReadingFormProps {
+interface ReadingFormProps {
   readonly kind: ReadingKind;
   readonly stepKey: string;
   /** True when a reading was kept. */

@@ -1,5 +1,5 @@
 /** One thickness at hand by the lathe. `key` is what the button shows, `text` what is kept and said. */
-export interface Gauge {
+interface Gauge {
   readonly key: string;
   readonly text: string;
 }

@@ -7,7 +7,7 @@ import { usualFigure } from '../../bench/plan/words.ts';
 import { questionWords, type RigQuestion, rigOptions, rigWords } from './words.ts';
 
 type Unit = 'in' | 'mm';
-export type Asked = ReturnType<typeof questionWords>[RigQuestion];
+type Asked = ReturnType<typeof questionWords>[RigQuestion];
 
 /** A question's words, with the usual figures in the user's unit. */
 export const askedIn = (unit: Unit): Readonly<Record<RigQuestion, Asked>> =>
