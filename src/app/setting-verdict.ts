@@ -3,12 +3,15 @@ import type { AlignedJoint } from '../domain/alignment/tolerance.ts';
 import { judgeReading, type OtherPiece, type SettingVerdict } from '../domain/alignment/verdict.ts';
 import { together } from '../domain/alignment/walls.ts';
 import type { Box } from '../domain/box/records.ts';
+import { type SlipAllowance, slipAllowance } from '../domain/box/slip-allowance.ts';
 import { ok, type Result } from '../domain/result.ts';
 import type { RunState } from '../domain/setup/fold.ts';
 import type { Reading } from '../domain/setup/reading.ts';
 import { readingsInForce } from '../domain/setup/readings-in-force.ts';
 import { mm, type Turns } from '../domain/units/brands.ts';
 import { boxById, runsOf } from './boxes.ts';
+import { depthReached } from './cutting.ts';
+import { passesOf } from './pair-to-be.ts';
 import { givenFor, planOf, type Reckoned } from './plan-of.ts';
 
 export type GapOrSweep = Exclude<Reading, { readonly kind: 'turns' }>;
@@ -94,4 +97,17 @@ export const plannedTurns = async ({ boxId, part }: RunState): Promise<Turns | n
   if (!reckoned?.ok) return null;
   const { recessTurns, tenonTurns } = reckoned.value.plan.lengths;
   return part === 'recess' ? recessTurns : tenonTurns;
+};
+
+/** What the passes still to cut make good if the groove of this piece is missed; null without a groove or a plan. */
+export const slipAllowanceOf = async ({ boxId, part }: RunState): Promise<SlipAllowance | null> => {
+  const onHand = await boxById(boxId);
+  const reckoned = onHand && planOf(onHand.box, await givenFor(onHand.box));
+  const passes = reckoned?.ok ? passesOf(part, reckoned.value) : null;
+  if (!onHand || !passes?.ok) return null;
+  const reached = depthReached(onHand.box.cuts, part);
+  return slipAllowance(
+    reached?.mm ?? null,
+    passes.value.map(({ depth }) => depth),
+  );
 };

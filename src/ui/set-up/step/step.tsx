@@ -128,6 +128,9 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
                 onAllDone={() => settle(stretch, 'pass')}
                 onAllSteps={onAllSteps}
               />
+              {stepKey === 'pick-up' && (
+                <Later key="slip" load={() => import('./slip-note.tsx')} props={{ run }} />
+              )}
             </div>
           </>
         )}

@@ -1,7 +1,8 @@
 import type { Grade } from '../../../domain/alignment/grade.ts';
 import type { SettingVerdict } from '../../../domain/alignment/verdict.ts';
+import type { SlipAllowance } from '../../../domain/box/slip-allowance.ts';
 import type { Reading } from '../../../domain/setup/reading.ts';
-import type { Millimetres } from '../../../domain/units/brands.ts';
+import { type Millimetres, MM_PER_INCH, mm } from '../../../domain/units/brands.ts';
 import { writeLength } from '../../../domain/units/write-quantity.ts';
 
 type Unit = 'in' | 'mm';
@@ -61,4 +62,14 @@ export const ifLeftWords = ({ aspect, grade, ifLeft }: SettingVerdict, unit: Uni
   if (ifLeft.shoulderGap <= 0) return 'Left so, the rim shuts.';
   const open = `Left so, the rim can stand open by ${amount(ifLeft.shoulderGap, unit)}`;
   return grade === 'outside' ? `${open}: one side shows.` : `${open}.`;
+};
+
+/** What is forgiven when the groove is picked up again, rounded down so that no more is promised than is cut away. */
+export const slipWords = ({ passesLeft, absorbed }: SlipAllowance, unit: Unit): string => {
+  if (passesLeft === 0) return 'Full depth is cut: any error here thins the thread.';
+  const step = unit === 'in' ? MM_PER_INCH / 1000 : 0.01;
+  const most = amount(mm(Math.floor(absorbed / step + 1e-6) * step), unit);
+  return passesLeft === 1
+    ? `The next pass cuts away up to ${most} of error along the thread.`
+    : `The next ${passesLeft} passes cut away up to ${most} of error along the thread.`;
 };
