@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { parseSync } from 'vite';
 
-type Node = { readonly type: string; readonly [field: string]: unknown };
+export type Node = { readonly type: string; readonly [field: string]: unknown };
 
 /** How one file names another: `worker` is new Worker(new URL(..., import.meta.url)). */
 export type ImportKind = 'static' | 'type' | 'dynamic' | 'worker';
@@ -19,7 +19,7 @@ export interface SourceFile {
   readonly program: Node;
 }
 
-const isNode = (value: unknown): value is Node =>
+export const isNode = (value: unknown): value is Node =>
   typeof value === 'object' && value !== null && typeof (value as Node).type === 'string';
 
 /** Every node of a tree, parents first. */
@@ -50,7 +50,7 @@ export const nameOf = (node: unknown): string => {
   return '';
 };
 
-const literal = (node: unknown): string | null =>
+export const literal = (node: unknown): string | null =>
   isNode(node) && node.type === 'Literal' && typeof node.value === 'string' ? node.value : null;
 
 /** What one node imports, if it imports. */

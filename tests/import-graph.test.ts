@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { nameOf, nodesOf, readSource, readSources, type SourceFile } from '../tools/source-imports.ts';
+import { nameOf, nodesOf, readSource, readSources, type SourceFile } from './tools/source-imports.ts';
 
-const ROOT = new URL('../../', import.meta.url).pathname;
+const ROOT = new URL('../', import.meta.url).pathname;
 
 interface Rule {
   readonly from: RegExp;
