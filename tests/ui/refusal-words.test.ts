@@ -43,7 +43,6 @@ describe('a refusal in the words of the person', () => {
       'angle',
       'percent',
       'turns',
-      'speed',
       'count',
       'ratio',
       'pitch',
