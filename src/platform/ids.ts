@@ -5,3 +5,6 @@ export const newId = (): string =>
     : Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) =>
         byte.toString(16).padStart(2, '0'),
       ).join('');
+
+/** A seed nobody chose, for drawing lots. */
+export const freshSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;

@@ -17,3 +17,6 @@ export const shareOrDownload = async (file: File): Promise<Shared> => {
   download(file, file.name);
   return 'downloaded';
 };
+
+/** Opens the browser's print dialog for the page on screen. Call it from a tap. */
+export const printPage = (): void => globalThis.print();

@@ -24,9 +24,11 @@ export const isNode = (value: unknown): value is Node =>
 
 /** Every node of a tree, parents first. */
 export function* nodesOf(node: Node): Generator<Node> {
-  yield node;
-  for (const value of Object.values(node)) {
-    for (const child of Array.isArray(value) ? value : [value]) if (isNode(child)) yield* nodesOf(child);
+  const open = [node];
+  for (let next = open.pop(); next; next = open.pop()) {
+    yield next;
+    const children = Object.values(next).flat().filter(isNode);
+    for (let i = children.length - 1; i >= 0; i--) open.push(children[i] as Node);
   }
 }
 

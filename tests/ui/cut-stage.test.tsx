@@ -5,8 +5,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { recordPass } from '../../src/app/cutting.ts';
 import { writer } from '../../src/app/session.ts';
 import { appendEvent } from '../../src/storage/events.ts';
-import CutRecess from '../../src/ui/bench/cut/recess-stage.tsx';
-import CutTenon from '../../src/ui/bench/cut/tenon-stage.tsx';
+import CutStage from '../../src/ui/bench/cut/stage.tsx';
+import type { StageProps } from '../../src/ui/bench/stage-props.ts';
 import { route } from '../../src/ui/shell/route.ts';
 import { boxOf, change, length, newBox, runOf, setUp, show } from './cut-box-on-bench.tsx';
 
@@ -18,6 +18,9 @@ afterEach(() => {
   cleanup();
   route.value = ['bench'];
 });
+
+const CutRecess = (props: StageProps) => <CutStage {...props} stage="cut-recess" />;
+const CutTenon = (props: StageProps) => <CutStage {...props} stage="cut-tenon" />;
 
 const button = (name: string | RegExp) => screen.findByRole('button', { name });
 const press = async (name: string | RegExp) => fireEvent.click(await button(name));

@@ -38,15 +38,7 @@ describe('a refusal in the words of the person', () => {
   });
 
   test('what is no number never shows as one', () => {
-    for (const quantity of [
-      'length',
-      'angle',
-      'percent',
-      'turns',
-      'count',
-      'ratio',
-      'pitch',
-    ] as const)
+    for (const quantity of ['length', 'angle', 'percent', 'turns', 'count', 'ratio', 'pitch'] as const)
       expect(
         refusalWords(
           { problem: 'out-of-range', field: 'x', given: Number.NaN, min: -Infinity, max: Infinity, quantity },

@@ -16,17 +16,18 @@ import { SetUpStage } from './set-up-stage.tsx';
 import type { StageProps } from './stage-props.ts';
 import { stageName, stageStateWord, benchWords as words } from './words.ts';
 
-const LAZY: Readonly<Partial<Record<Stage, () => Promise<{ readonly default: ComponentType<StageProps> }>>>> =
-  {
-    plan: () => import('./plan/stage.tsx'),
-    bore: () => import('./bore/stage.tsx'),
-    'cut-recess': () => import('./cut/recess-stage.tsx'),
-    tenon: () => import('./tenon/stage.tsx'),
-    'cut-tenon': () => import('./cut/tenon-stage.tsx'),
-    trial: () => import('./trial/stage.tsx'),
-    seat: () => import('./seat/stage.tsx'),
-    close: () => import('./close/stage.tsx'),
-  };
+type StageScreen = ComponentType<StageProps & { readonly stage: Stage }>;
+
+const LAZY: Readonly<Partial<Record<Stage, () => Promise<{ readonly default: StageScreen }>>>> = {
+  plan: () => import('./plan/stage.tsx'),
+  bore: () => import('./bore/stage.tsx'),
+  'cut-recess': () => import('./cut/stage.tsx'),
+  tenon: () => import('./tenon/stage.tsx'),
+  'cut-tenon': () => import('./cut/stage.tsx'),
+  trial: () => import('./trial/stage.tsx'),
+  seat: () => import('./seat/stage.tsx'),
+  close: () => import('./close/stage.tsx'),
+};
 
 /**
  * The box on the lathe and its next thing. #/bench goes to the next stage and stays there, so that the answer to what was
@@ -84,7 +85,7 @@ const nextOnBench = async (): Promise<Stage | null> => {
 
 const LazyStage = ({ stage, onHand, runs }: StageProps & { stage: Stage }) => {
   const load = LAZY[stage];
-  return load ? <Later key={stage} load={load} props={{ onHand, runs }} /> : null;
+  return load ? <Later key={stage} load={load} props={{ onHand, runs, stage }} /> : null;
 };
 
 const TOOTH = { done: 'passed', now: 'to-come', 'passed-over': 'skipped', 'to-come': 'to-come' } as const;

@@ -5,7 +5,7 @@ import { logId } from '../../app/session.ts';
 import { woodNames } from '../../app/wood-names.ts';
 import { woodsOf } from '../../domain/box/story.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
-import { printPage } from '../../platform/print.ts';
+import { printPage } from '../../platform/share.ts';
 import { NoPlan } from '../bench/plan/no-plan.tsx';
 import { useReckoned } from '../bench/plan/use-planned.ts';
 import { boxesWords } from '../boxes/words.ts';

@@ -4,9 +4,10 @@ import { usualTimes } from '../../app/usual-times.ts';
 import type { RunState, StepState } from '../../domain/setup/fold.ts';
 import type { Waking } from '../../platform/wake-lock.ts';
 import { clockWords, timeOfDay } from '../words/clock.ts';
+import { voiceWords } from '../words/voice.ts';
 import { StatusTooth } from './status-tooth.tsx';
 import { Strip } from './strip.tsx';
-import { VoiceState } from './voice-state.tsx';
+import { spoken } from './use-at-the-lathe.ts';
 import { movementWord, statusWord, wakingWord, setUpWords as words } from './words.ts';
 
 interface Props {
@@ -74,3 +75,7 @@ const standing = ({ step, status, since, reopenedBy }: StepState): string => {
   if (!usual) return stands;
   return `${stands}; ${words.usual(clockWords(usual.median), clockWords(usual.low), clockWords(usual.high))}`;
 };
+
+/** When steps should be spoken and this phone cannot: says so, and why. */
+const VoiceState = () =>
+  spoken.value === null || spoken.value === 'ready' ? null : <p role="status">{voiceWords[spoken.value]}</p>;

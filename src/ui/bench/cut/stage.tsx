@@ -1,7 +1,7 @@
 import './style.css';
 import { depthReached, nextPass } from '../../../app/cutting.ts';
 import { passesTo, planOf, type Reckoned } from '../../../app/plan-of.ts';
-import { isReady, latestRun } from '../../../domain/box/stages.ts';
+import { isReady, latestRun, type Stage } from '../../../domain/box/stages.ts';
 import type { PlannedPass } from '../../../domain/joint/plan.ts';
 import { ok, type Result } from '../../../domain/result.ts';
 import type { Part } from '../../../domain/setup/events.ts';
@@ -16,7 +16,8 @@ import { useGiven } from './use-given.ts';
 import { cutWords as words } from './words.ts';
 
 /** The cut of one piece: withheld until its set-up is ready, then pass by pass, then what was cut. */
-export const CutStage = ({ onHand, runs, part }: StageProps & { part: Part }) => {
+const CutStage = ({ onHand, runs, stage }: StageProps & { readonly stage: Stage }) => {
+  const part: Part = stage === 'cut-tenon' ? 'tenon' : 'recess';
   const given = useGiven(onHand);
   const { box } = onHand;
   const run = latestRun(box, part, runs);
@@ -47,6 +48,8 @@ export const CutStage = ({ onHand, runs, part }: StageProps & { part: Part }) =>
     return <CutPass {...shared} next={next} of={passes.value.length} over={overSize(part, reckoned.value)} />;
   return <CutRecord onHand={onHand} part={part} run={run} />;
 };
+
+export default CutStage;
 
 /** As planned; a tenon over or under size is cut to the depth that suits it. */
 const passesFor = (part: Part, reckoned: Reckoned): Result<readonly PlannedPass[]> => {

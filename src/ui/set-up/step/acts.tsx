@@ -2,8 +2,7 @@ import './acts.css';
 import type { Ref } from 'preact';
 import type { Verdict } from '../../../domain/setup/events.ts';
 import { setUpWords as words } from '../words.ts';
-import { onceWhileHeld } from './held-key.ts';
-import { VerdictButton } from './verdict-button.tsx';
+import { onceWhileHeld, VerdictButton } from './verdict-button.tsx';
 
 interface Props {
   readonly isFailed: boolean;

@@ -5,7 +5,7 @@ import { useLive } from '../../parts/use-live.ts';
 import { slipWords } from './verdict-words.ts';
 
 /** Where the groove is picked up: how much of an error the passes to come still cut away. */
-export default ({ run }: { run: RunState }) => {
+export const SlipNote = ({ run }: { run: RunState }) => {
   const allowance = useLive(() => slipAllowanceOf(run), ['box', 'rig'], run.runId).value;
   return allowance ? <p class="soft">{slipWords(allowance, settings.value.unit)}</p> : null;
 };

@@ -104,7 +104,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
               {!isHold && (
                 <Later
                   key={stepKey}
-                  load={() => import('./lot-note.tsx')}
+                  load={() => import('./notes.tsx')}
                   props={{
                     run,
                     stepKey,
@@ -128,9 +128,6 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
                 onAllDone={() => settle(stretch, 'pass')}
                 onAllSteps={onAllSteps}
               />
-              {stepKey === 'pick-up' && (
-                <Later key="slip" load={() => import('./slip-note.tsx')} props={{ run }} />
-              )}
             </div>
           </>
         )}

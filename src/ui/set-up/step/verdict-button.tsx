@@ -4,8 +4,12 @@ import { pressed } from '../../../app/set-up-run.ts';
 import type { Verdict } from '../../../domain/setup/events.ts';
 import { ToothMark } from '../../drawings/tooth-marks.tsx';
 import { setUpWords as words } from '../words.ts';
-import { onceWhileHeld } from './held-key.ts';
 import { underFinger } from './under-finger.ts';
+
+/** For a button of a set-up: a key held down says it once. */
+export const onceWhileHeld = (event: KeyboardEvent): void => {
+  if (event.repeat && (event.key === 'Enter' || event.key === ' ')) event.preventDefault();
+};
 
 interface Props {
   readonly verdict: Verdict;

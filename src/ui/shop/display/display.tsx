@@ -1,12 +1,14 @@
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useSignal } from '@preact/signals';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { changeSettings, settings } from '../../../app/session.ts';
 import { distanceOf } from '../../../platform/look.ts';
+import { speak, type Voice } from '../../../platform/speech.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Switches } from '../../parts/switches.tsx';
 import { hrefTo } from '../../shell/route.ts';
+import { voiceWords } from '../../words/voice.ts';
 import { shopWords } from '../words.ts';
 import { CardToGlass } from './card-to-glass.tsx';
-import { VoiceNote } from './voice-note.tsx';
 
 const words = shopWords.reading;
 
@@ -78,6 +80,17 @@ const Reading = () => {
       {now.speech && <VoiceNote />}
     </main>
   );
+};
+
+/** Speaks a sample when the spoken steps are switched on, and says so when this phone cannot. */
+const VoiceNote = () => {
+  const state = useSignal<Voice | null>(null);
+  useEffect(() => {
+    speak(voiceWords.sample).then((found) => {
+      state.value = found;
+    });
+  }, []);
+  return state.value && <p role="status">{voiceWords[state.value]}</p>;
 };
 
 export default Reading;

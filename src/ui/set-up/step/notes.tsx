@@ -4,6 +4,7 @@ import { boxById } from '../../../app/boxes.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { lotAtStep } from '../../words/lot.ts';
+import { SlipNote } from './slip-note.tsx';
 
 interface Props {
   readonly run: RunState;
@@ -12,7 +13,7 @@ interface Props {
   readonly onLeftOut: (step: string | null) => void;
 }
 
-/** At the step that a trial varies: what the lot asks of this box. */
+/** What a step says beside its sentence: what the lot of a trial asks of this box; how far the old groove may be missed. */
 export default ({ run, stepKey, onLeftOut }: Props) => {
   const asked = useLive(
     async () => {
@@ -24,5 +25,10 @@ export default ({ run, stepKey, onLeftOut }: Props) => {
   ).value;
   const leftOut = asked?.lot === 'without' ? asked.plan.step : null;
   useEffect(() => onLeftOut(leftOut), [leftOut]);
-  return asked?.plan.step === stepKey ? <p class="lot">{lotAtStep[asked.lot]}</p> : null;
+  return (
+    <>
+      {asked?.plan.step === stepKey && <p class="lot">{lotAtStep[asked.lot]}</p>}
+      {stepKey === 'pick-up' && <SlipNote run={run} />}
+    </>
+  );
 };
