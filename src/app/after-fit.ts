@@ -1,4 +1,5 @@
 import type { Closing, Later, LaterVerdict, Seat } from '../domain/box/records.ts';
+import { nextSeq } from '../domain/box/sequence.ts';
 import { today } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
 import { askToKeep } from '../platform/persist.ts';
@@ -7,11 +8,11 @@ import { type BoxOnHand, changeBox, newestBox } from './boxes.ts';
 /** "In line and flush" says all of this. */
 export const IN_LINE: SeatAnswers = { open: [], papers: 0, degreesToGo: 0, takenFrom: null };
 
-export type SeatAnswers = Omit<Seat, 'id' | 'at'>;
+export type SeatAnswers = Omit<Seat, 'id' | 'seq' | 'at'>;
 
 export const recordSeat = (boxId: string, answers: SeatAnswers): Promise<boolean> => {
-  const seat: Seat = { ...answers, id: newId(), at: Date.now() };
-  return changeBox(boxId, (box) => ({ ...box, seats: [...box.seats, seat] }));
+  const seat = { ...answers, id: newId(), at: Date.now() };
+  return changeBox(boxId, (box) => ({ ...box, seats: [...box.seats, { ...seat, seq: nextSeq(box) }] }));
 };
 
 export const takeBackSeat = (boxId: string, seatId: string): Promise<boolean> =>

@@ -1,4 +1,5 @@
 import type { Cut } from '../domain/box/records.ts';
+import { nextSeq } from '../domain/box/sequence.ts';
 import type { Happening, Part, SetUpEvent } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';
 import type { Millimetres } from '../domain/units/brands.ts';
@@ -54,11 +55,11 @@ export const recordPass = async (
   boxId: string,
   { part, run, depth, correction, isLast }: PassCut,
 ): Promise<boolean> => {
-  const cut: Cut = { id: newId(), part, runId: run.runId, at: Date.now(), depth, correction };
+  const cut = { id: newId(), part, runId: run.runId, at: Date.now(), depth, correction };
   const closes = isLast && run.closed === null;
   const saved = await changeBox(
     boxId,
-    (box) => ({ ...box, cuts: [...box.cuts, cut] }),
+    (box) => ({ ...box, cuts: [...box.cuts, { ...cut, seq: nextSeq(box) }] }),
     closes ? { event: nextEvent(run, { kind: 'closed', how: 'cut' }) } : {},
   );
   if (saved && closes) announce('events');

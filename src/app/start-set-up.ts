@@ -1,3 +1,4 @@
+import { nextSeq } from '../domain/box/sequence.ts';
 import { latestRun } from '../domain/box/stages.ts';
 import type { Part, SetUpEvent } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';
@@ -39,9 +40,11 @@ export const startSetUp = async (onHand: BoxOnHand, part: Part): Promise<string 
     fromRun: before?.runId ?? null,
     groove: latestRun(box, part, runs)?.closed === 'cut',
   };
-  const saved = await changeBox(boxId, (now) => ({ ...now, setUps: [...now.setUps, { runId, part }] }), {
-    event,
-  });
+  const saved = await changeBox(
+    boxId,
+    (now) => ({ ...now, setUps: [...now.setUps, { runId, part, seq: nextSeq(now) }] }),
+    { event },
+  );
   if (!saved) return undefined;
   announce('events');
   return runId;

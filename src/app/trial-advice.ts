@@ -22,15 +22,18 @@ export const pairAsCut = (box: Box, { pair, isBoreMeasured, tenon }: Reckoned): 
 
 /** How far the lid went on before and after the last deepening, where both were counted. */
 const triesOf = (box: Box, trial: Trial): TwoTries | null => {
-  const before = box.trials.filter(({ at, turnsOn }) => at < trial.at && turnsOn !== null).at(-1);
+  const before = box.trials.filter(({ seq, turnsOn }) => seq < trial.seq && turnsOn !== null).at(-1);
   if (!before || before.turnsOn === null || trial.turnsOn === null) return null;
-  const upTo = (at: number, part: 'recess' | 'tenon'): number =>
+  const upTo = (seq: number, part: 'recess' | 'tenon'): number =>
     depthReached(
-      box.cuts.filter((cut) => cut.at <= at),
+      box.cuts.filter((cut) => cut.seq <= seq),
       part,
     )?.mm ?? 0;
   const deepened =
-    upTo(trial.at, 'tenon') - upTo(before.at, 'tenon') + upTo(trial.at, 'recess') - upTo(before.at, 'recess');
+    upTo(trial.seq, 'tenon') -
+    upTo(before.seq, 'tenon') +
+    upTo(trial.seq, 'recess') -
+    upTo(before.seq, 'recess');
   return deepened > 0
     ? { deepened: mm(deepened), turnsBefore: turns(before.turnsOn), turnsAfter: turns(trial.turnsOn) }
     : null;

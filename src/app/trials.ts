@@ -1,8 +1,9 @@
 import type { Box, Trial } from '../domain/box/records.ts';
+import { nextSeq } from '../domain/box/sequence.ts';
 import { newId } from '../platform/ids.ts';
 import { changeBox } from './boxes.ts';
 
-export type TrialAnswers = Omit<Trial, 'id' | 'at'>;
+export type TrialAnswers = Omit<Trial, 'id' | 'seq' | 'at'>;
 
 /** "Right: goes on easily, pulls up firm." says all of this. */
 export const RIGHT: TrialAnswers = {
@@ -17,8 +18,8 @@ export const RIGHT: TrialAnswers = {
 };
 
 export const recordTrial = (boxId: string, answers: TrialAnswers): Promise<boolean> => {
-  const trial: Trial = { ...answers, id: newId(), at: Date.now() };
-  return changeBox(boxId, (box) => ({ ...box, trials: [...box.trials, trial] }));
+  const trial = { ...answers, id: newId(), at: Date.now() };
+  return changeBox(boxId, (box) => ({ ...box, trials: [...box.trials, { ...trial, seq: nextSeq(box) }] }));
 };
 
 export const takeBackTrial = (boxId: string, trialId: string): Promise<boolean> =>
@@ -27,6 +28,6 @@ export const takeBackTrial = (boxId: string, trialId: string): Promise<boolean> 
 /** The trial whose advice is still to be followed: the newest, unless it was right or something was cut since. */
 export const openTrial = (box: Box): Trial | null => {
   const trial = box.trials.at(-1);
-  if (!trial || trial.right || box.cuts.some(({ at }) => at > trial.at)) return null;
+  if (!trial || trial.right || box.cuts.some(({ seq }) => seq > trial.seq)) return null;
   return trial;
 };

@@ -197,7 +197,10 @@ beforeAll(async () => {
             const box = kept.result.find(({ kind }) => kind === 'box');
             records.put({
               ...box,
-              body: { ...box.body, setUps: [...box.body.setUps, { part: 'tenon', runId: 'tenon' }] },
+              body: {
+                ...box.body,
+                setUps: [...box.body.setUps, { part: 'tenon', runId: 'tenon', seq: 1000 }],
+              },
             });
           };
           const all = store.getAll();

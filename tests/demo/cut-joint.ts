@@ -52,14 +52,14 @@ const readBore = (random: Random, bore: number): readonly BoreReading[] => {
   const across = random.chance(0.6);
   const mouth = read(bore);
   const first: BoreReading = {
-    id: 'bore-1',
+    ...{ id: 'bore-1', seq: 0 },
     where: 'mouth',
     along: mouth,
     across: across ? read(bore) : null,
     overCrests: false,
   };
   return random.chance(0.5)
-    ? [first, { id: 'bore-2', where: 'relief', along: read(bore), across: null, overCrests: false }]
+    ? [first, { id: 'bore-2', seq: 0, where: 'relief', along: read(bore), across: null, overCrests: false }]
     : [first];
 };
 
@@ -81,7 +81,7 @@ export const cutJoint = (random: Random, order: Order, neglect: Neglect): Joint 
   const trueTenon = wantedTenon(order, meanBore(bore)) + random.normal(0, truth.turningErrorMm);
   const tenonRead = typedInches(mm(trueTenon + random.normal(0, READING)));
   const tenon: readonly TenonReading[] = [
-    { id: 'tenon-1', where: 'end', diameter: tenonRead, overCrests: false },
+    { id: 'tenon-1', seq: 0, where: 'end', diameter: tenonRead, overCrests: false },
   ];
 
   const touchedWrong = random.chance(steps['touch-off'][neglect.touchOff ? 'outWhenMissed' : 'outWhenDone']);

@@ -1,4 +1,4 @@
-import type { Box, Closing } from '../../src/domain/box/records.ts';
+import type { Box, Closing, InSequence } from '../../src/domain/box/records.ts';
 import { filmLoss } from '../../src/domain/joint/film.ts';
 import { type Random, seededRandom } from '../../src/domain/random.ts';
 import { DEFAULT_PROCEDURE_ID, DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
@@ -116,7 +116,7 @@ export const makeBox = (given: Circumstances): Made => {
     last: tenon.state,
     kind: order.kind,
     height: order.height,
-    box: {
+    box: inOrder({
       number: given.number,
       name: order.name,
       startedOn: dayOf(given.startsAt),
@@ -140,7 +140,26 @@ export const makeBox = (given: Circumstances): Made => {
           )
         : [],
       photos: [],
-    },
+    }),
+  };
+};
+
+/** Gives every entry its place in the box's sequence: pieces turned, set up, then as this workshop's own clock has it. */
+const inOrder = (box: Box): Box => {
+  const made = [...box.cuts, ...box.trials, ...box.seats].sort((a, b) => a.at - b.at);
+  const places = new Map<object, number>(
+    [...box.bore, ...box.tenon, ...box.setUps, ...made].map((entry, i) => [entry, i + 1]),
+  );
+  const placed = <T extends InSequence>(entries: readonly T[]): readonly T[] =>
+    entries.map((entry) => ({ ...entry, seq: places.get(entry) ?? 0 }));
+  return {
+    ...box,
+    bore: placed(box.bore),
+    tenon: placed(box.tenon),
+    setUps: placed(box.setUps),
+    cuts: placed(box.cuts),
+    trials: placed(box.trials),
+    seats: placed(box.seats),
   };
 };
 
@@ -167,6 +186,7 @@ const afterFinish = (
     ...ending.trials,
     {
       id: 'trial-finish',
+      seq: 0,
       at: at + 300_000,
       right,
       goingOn: right ? [] : [left <= 0 ? 'will-not-start' : 'stiff-all-the-way'],

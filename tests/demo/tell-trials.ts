@@ -54,6 +54,7 @@ export const tellTrials = (
       clock.pass(random.between(120, 200));
       corrections.push({
         id: `cut-again-${trials.length}`,
+        seq: 0,
         part: 'tenon',
         runId: tenonRun,
         at: clock.now,
@@ -89,7 +90,14 @@ const written = (
   joint: Joint,
   crests: Trial['threads'][number] | null,
 ): Trial => {
-  const base = { id: `trial-${number}`, at: clock.now, turnsOn: null, endPlay: null, afterFinish: false };
+  const base = {
+    id: `trial-${number}`,
+    seq: 0,
+    at: clock.now,
+    turnsOn: null,
+    endPlay: null,
+    afterFinish: false,
+  };
   const right = felt.goingOn === null && felt.seated === 'flush' && joint.sound && !joint.doubled;
   if (right) return { ...base, right, goingOn: [], seated: null, threads: [], marks: null };
   const threads: Trial['threads'][number][] = [];
@@ -119,6 +127,7 @@ const bringHome = (random: Random, clock: ShopClock): Seat[] => {
     clock.pass(random.between(60, 150));
     return {
       id: `seat-${number}`,
+      seq: 0,
       at: clock.now,
       open: [],
       papers: 0,

@@ -47,6 +47,7 @@ export const threadPart = (random: Random, clock: ShopClock, order: Order, story
       clock.pass(random.between(110, 220));
       cuts.push({
         id: `cut-${part}-${cuts.length + 1}`,
+        seq: 0,
         part,
         runId,
         at: clock.now,
@@ -71,7 +72,7 @@ export const threadPart = (random: Random, clock: ShopClock, order: Order, story
       { ...work, turner, turns, abandonAfter, stopAfter },
       cutPasses(passes),
     );
-    setUps.push({ runId, part });
+    setUps.push({ runId, part, seq: 0 });
     events.push(...done.events);
     return done.state;
   };

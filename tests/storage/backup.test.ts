@@ -153,6 +153,7 @@ describe('taken in by an empty phone', () => {
               cuts: [
                 {
                   id: 'cut',
+                  seq: 1,
                   part: 'recess',
                   runId: null,
                   at: 1,

@@ -24,7 +24,9 @@ test('one row a box, with what was typed and what was measured', () => {
     storedBox({
       body: sampleBox({
         name: '=1+1',
-        bore: [{ id: 'b', where: 'mouth', along: length(50.8), across: length(50.9), overCrests: false }],
+        bore: [
+          { id: 'b', seq: 1, where: 'mouth', along: length(50.8), across: length(50.9), overCrests: false },
+        ],
       }),
     }),
     storedBox({ id: 'gone', body: null }),

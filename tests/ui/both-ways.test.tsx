@@ -153,7 +153,7 @@ describe('a box of a trial', () => {
     const now = await only();
     expect(now.boxes).toEqual(['one', 'two']);
     expect(lotOf(now, 'two')).toBe(lots[1]);
-    const begun = { setUps: [{ runId: 'run', part: 'recess' }] } as const;
+    const begun = { setUps: [{ runId: 'run', part: 'recess', seq: 1 }] } as const;
     expect((await askedOf(planned('one', begun)))?.lot).toBe(lots[0]);
     expect(await askedOf(planned('begun before', begun))).toBeNull();
     await takeLot(planned('begun before', begun), PROCEDURE);

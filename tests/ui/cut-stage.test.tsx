@@ -170,7 +170,7 @@ describe('what the screen says', () => {
     await cutRecess();
     await change(id, (box) => ({
       ...box,
-      tenon: [{ id: 't', where: 'end', diameter: length(43, '43 mm'), overCrests: false }],
+      tenon: [{ id: 't', seq: 2, where: 'end', diameter: length(43, '43 mm'), overCrests: false }],
     }));
     await setUp(id, 'tenon');
     await show(id, CutTenon);

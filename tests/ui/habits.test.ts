@@ -25,7 +25,7 @@ const boxWithRun = (number: number, seconds: number, ...readings: Reading[]) => 
   return {
     record: storedBox({
       id: `box-${number}`,
-      body: sampleBox({ number, setUps: [{ runId, part: 'recess' }] }),
+      body: sampleBox({ number, setUps: [{ runId, part: 'recess', seq: 1 }] }),
     }),
     events: [
       started({ ...place(1, 0), boxId: `box-${number}` }),

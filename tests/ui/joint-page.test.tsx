@@ -40,7 +40,7 @@ describe('the joint', () => {
     const { id } = await show();
     await changeBox(id, (box) => ({
       ...box,
-      bore: [{ id: 'b', where: 'mouth', along: length(50.1), across: null, overCrests: false }],
+      bore: [{ id: 'b', seq: 1, where: 'mouth', along: length(50.1), across: null, overCrests: false }],
     }));
     await seen(/As measured: bore\. As planned: recess’s cut, tenon and tenon’s cut\./);
     expect(sentence()).toMatch(/recess 50\.10.mm/);
@@ -140,8 +140,8 @@ describe('the job card', () => {
     const { id } = await newBoxOf();
     await changeBox(id, (box) => ({
       ...box,
-      bore: [{ id: 'b', where: 'mouth', along: length(50), across: null, overCrests: false }],
-      tenon: [{ id: 't', where: 'end', diameter: length(52.8), overCrests: false }],
+      bore: [{ id: 'b', seq: 1, where: 'mouth', along: length(50), across: null, overCrests: false }],
+      tenon: [{ id: 't', seq: 2, where: 'end', diameter: length(52.8), overCrests: false }],
     }));
     render(<JobCard id={id} />);
     const drawn = await waitFor(() => screen.getByRole('img', { name: /^Section of the joint to be cut/ }));
@@ -159,7 +159,7 @@ describe('the job card', () => {
     const { id } = await newBoxOf();
     await changeBox(id, (box) => ({
       ...box,
-      tenon: [{ id: 't', where: 'end', diameter: length(49.9), overCrests: false }],
+      tenon: [{ id: 't', seq: 2, where: 'end', diameter: length(49.9), overCrests: false }],
     }));
     render(<JobCard id={id} />);
     await seen('Recess, in the lid');

@@ -31,7 +31,7 @@ const BORE = 1.575 * MM_PER_INCH;
 const box = (change: Partial<Box> = {}): Box =>
   plannedBox({
     plan: { ...PLAN, opening: inch(1.575) },
-    bore: [{ id: 'b', where: 'mouth', along: inch(1.575), across: null, overCrests: false }],
+    bore: [{ id: 'b', seq: 1, where: 'mouth', along: inch(1.575), across: null, overCrests: false }],
     ...change,
   });
 const reckoned = (of: Box = box(), rig: Rig = RIG): Reckoned => gotten(planOf(of, givenOf(rig)));
@@ -135,6 +135,7 @@ describe('lean from 0 to 2 degrees', () => {
 describe('a lid that binds', () => {
   const trial = (on: 'crest' | 'flank'): Trial => ({
     id: 't',
+    seq: 9,
     at: 3,
     right: false,
     goingOn: ['stiff-all-the-way'],

@@ -24,6 +24,7 @@ const both = (n: number) => ({ lean: { recess: degrees(n), tenon: degrees(n) } }
 
 const cut = (part: 'recess' | 'tenon', depth: number, id: string) => ({
   id,
+  seq: 10 + Number(id),
   part,
   runId: null,
   at: 1,
@@ -45,8 +46,8 @@ describe('a joint as it is', () => {
     const plan = gotten(planOf(BOX, givenOf(UNKNOWN_RIG))).plan;
     const depth = plan.sizes.depth;
     const pair = known({
-      bore: [{ id: 'b', where: 'mouth', along: length(50.2), across: null, overCrests: false }],
-      tenon: [{ id: 't', where: 'end', diameter: length(52.5), overCrests: false }],
+      bore: [{ id: 'b', seq: 1, where: 'mouth', along: length(50.2), across: null, overCrests: false }],
+      tenon: [{ id: 't', seq: 2, where: 'end', diameter: length(52.5), overCrests: false }],
       cuts: [cut('recess', 1.1, '1'), cut('recess', depth + 0.05, '2'), cut('tenon', 1.1, '3')],
     });
     expect(pair.isReal).toEqual({
@@ -58,10 +59,12 @@ describe('a joint as it is', () => {
   });
 
   it('a tenon off its size is cut to the depth that suits it, so the play stays as planned', () => {
-    const bore = [{ id: 'b', where: 'mouth' as const, along: length(50), across: null, overCrests: false }];
+    const bore = [
+      { id: 'b', seq: 1, where: 'mouth' as const, along: length(50), across: null, overCrests: false },
+    ];
     const plain = known({ bore });
     const over = plain.pair.tenon.diameter + 0.3;
-    const tenon = [{ id: 't', where: 'end' as const, diameter: length(over), overCrests: false }];
+    const tenon = [{ id: 't', seq: 2, where: 'end' as const, diameter: length(over), overCrests: false }];
     const fat = known({ bore, tenon });
     expect(fat.pair.tenon.depth).toBeCloseTo(plain.pair.tenon.depth + 0.15, 6);
     expect(under(fat).endPlay).toBeCloseTo(under(plain).endPlay, 6);

@@ -47,10 +47,11 @@ const refusal = (part: Partial<Part>, withGiven = given()): Refusal => {
   return found.error;
 };
 const boreAt = (value: number): Box['bore'] => [
-  { id: 'b', where: 'mouth', along: length(value), across: null, overCrests: false },
+  { id: 'b', seq: 1, where: 'mouth', along: length(value), across: null, overCrests: false },
 ];
 const tenonAt = (id: string, where: 'end' | 'shoulder', value: number): Box['tenon'][number] => ({
   id,
+  seq: 1 + Number(id),
   where,
   diameter: length(value),
   overCrests: false,
@@ -58,6 +59,7 @@ const tenonAt = (id: string, where: 'end' | 'shoulder', value: number): Box['ten
 const cutTo = (...depths: number[]): Box['cuts'] =>
   depths.map((depth, i) => ({
     id: String(i),
+    seq: 10 + i,
     part: 'recess',
     runId: null,
     at: i,

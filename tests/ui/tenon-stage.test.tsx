@@ -20,7 +20,7 @@ beforeEach(async () => {
   id = (await newBoxOf()).id;
   await changeBox(id, (box) => ({
     ...box,
-    bore: [{ id: 'b', where: 'mouth', along: length(50), across: null, overCrests: false }],
+    bore: [{ id: 'b', seq: 1, where: 'mouth', along: length(50), across: null, overCrests: false }],
   }));
   const { box } = await boxOf(id);
   const reckoned = planOf(box, await givenFor(box));

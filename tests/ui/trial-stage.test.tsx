@@ -2,6 +2,7 @@
 import 'fake-indexeddb/auto';
 import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { nextSeq } from '../../src/domain/box/sequence.ts';
 import { goingOn, seated, threads } from '../../src/domain/box/trial-words.ts';
 import TrialStage from '../../src/ui/bench/trial/stage.tsx';
 import { boxOf, change, length, newBox, show } from './cut-box-on-bench.tsx';
@@ -25,6 +26,7 @@ const cutTooTight = () =>
     bore: [
       {
         id: 'b',
+        seq: 1,
         where: 'mouth',
         along: length(40, '40 mm'),
         across: length(40, '40 mm'),
@@ -32,6 +34,7 @@ const cutTooTight = () =>
       },
       {
         id: 'c',
+        seq: 1,
         where: 'relief',
         along: length(40, '40 mm'),
         across: length(40, '40 mm'),
@@ -39,11 +42,12 @@ const cutTooTight = () =>
       },
     ],
     tenon: [
-      { id: 't', where: 'end', diameter: length(42.9, '42.9 mm'), overCrests: false },
-      { id: 'u', where: 'shoulder', diameter: length(42.9, '42.9 mm'), overCrests: false },
+      { id: 't', seq: 2, where: 'end', diameter: length(42.9, '42.9 mm'), overCrests: false },
+      { id: 'u', seq: 2, where: 'shoulder', diameter: length(42.9, '42.9 mm'), overCrests: false },
     ],
     cuts: (['recess', 'tenon'] as const).map((part, i) => ({
       id: part,
+      seq: 3 + i,
       part,
       runId: null,
       at: i,
@@ -178,6 +182,7 @@ describe('a trial that is not', () => {
         ...box.cuts,
         {
           id: 'more',
+          seq: nextSeq(box),
           part: 'tenon',
           runId: null,
           at: Date.now() + 1,

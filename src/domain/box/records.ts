@@ -136,7 +136,15 @@ export interface Plan {
   readonly passes: PassHabit;
 }
 
-export interface BoreReading {
+/**
+ * Where an entry stands in its box's one sequence of readings, set-ups, cuts, trials and seats: 1 + the greatest there was when it
+ * was written. A wall clock orders none of them.
+ */
+export interface InSequence {
+  readonly seq: number;
+}
+
+export interface BoreReading extends InSequence {
   readonly id: string;
   readonly where: 'mouth' | 'relief';
   /** Along the rings (radial lines lie across them). */
@@ -145,7 +153,7 @@ export interface BoreReading {
   readonly overCrests: boolean;
 }
 
-export interface TenonReading {
+export interface TenonReading extends InSequence {
   readonly id: string;
   readonly where: 'end' | 'shoulder';
   readonly diameter: Length;
@@ -153,10 +161,11 @@ export interface TenonReading {
 }
 
 /** One pass as it was really cut. */
-export interface Cut {
+export interface Cut extends InSequence {
   readonly id: string;
   readonly part: Part;
   readonly runId: string | null;
+  /** Epoch ms, for showing only. */
   readonly at: number;
   /** Depth on the dial from touch-off after this pass, radial. */
   readonly depth: Length;
@@ -169,8 +178,9 @@ export interface Marks {
   readonly at: MarksAt;
 }
 
-export interface Trial {
+export interface Trial extends InSequence {
   readonly id: string;
+  /** Epoch ms, for showing only. */
   readonly at: number;
   readonly right: boolean;
   readonly goingOn: readonly GoingOn[];
@@ -188,8 +198,9 @@ export interface Trial {
 }
 
 /** How the lid seats: where it is open (hours of a clock face, 12 = the mark), by how many papers, and what is still to turn. */
-export interface Seat {
+export interface Seat extends InSequence {
   readonly id: string;
+  /** Epoch ms, for showing only. */
   readonly at: number;
   readonly open: readonly number[];
   readonly papers: number;
@@ -229,7 +240,7 @@ export interface PhotoRef {
   readonly of: 'set-up' | 'recess' | 'tenon' | 'fit' | 'box';
 }
 
-export interface SetUpRef {
+export interface SetUpRef extends InSequence {
   readonly runId: string;
   readonly part: Part;
 }

@@ -30,6 +30,8 @@ export interface Misfit {
 
 const woodUse = { wood: id, grain: v.picklist(['end', 'side']) };
 const piece = v.picklist(['lid', 'base']);
+/** Its place in the box's one sequence of entries. */
+const seq = whole(1, 1_000_000);
 
 const plan = v.strictObject({
   route: v.picklist(['recess-first', 'both-turned']),
@@ -58,6 +60,7 @@ const box = v.strictObject({
   bore: list(
     v.strictObject({
       id,
+      seq,
       where: v.picklist(['mouth', 'relief']),
       along: length,
       across: v.nullable(length),
@@ -65,13 +68,20 @@ const box = v.strictObject({
     }),
   ),
   tenon: list(
-    v.strictObject({ id, where: v.picklist(['end', 'shoulder']), diameter: length, overCrests: v.boolean() }),
+    v.strictObject({
+      id,
+      seq,
+      where: v.picklist(['end', 'shoulder']),
+      diameter: length,
+      overCrests: v.boolean(),
+    }),
   ),
   instrumentId: v.nullable(id),
-  setUps: list(v.strictObject({ runId: id, part })),
+  setUps: list(v.strictObject({ runId: id, seq, part })),
   cuts: list(
     v.strictObject({
       id,
+      seq,
       part,
       runId: v.nullable(id),
       at: moment,
@@ -82,6 +92,7 @@ const box = v.strictObject({
   trials: list(
     v.strictObject({
       id,
+      seq,
       at: moment,
       right: v.boolean(),
       goingOn: list(v.picklist(goingOn)),
@@ -97,6 +108,7 @@ const box = v.strictObject({
   seats: list(
     v.strictObject({
       id,
+      seq,
       at: moment,
       open: list(number(0, 12)),
       papers: number(0, 1_000),

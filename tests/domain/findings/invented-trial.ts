@@ -113,10 +113,11 @@ export const inventedTrial = ({
         number: i + 1,
         name: `Needle case ${i + 1}`,
         startedOn: day,
-        setUps: [{ runId, part: 'recess' }],
+        setUps: [{ runId, part: 'recess', seq: 1 }],
         trials: [
           {
             id: `trial-${i + 1}`,
+            seq: 2,
             at: AT,
             right,
             goingOn: right ? ['free'] : ['stops-dead'],

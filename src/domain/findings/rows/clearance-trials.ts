@@ -49,8 +49,8 @@ export const clearanceTrialsOf = (box: Box, rig: Rig): readonly ClearanceTrial[]
   let fit = 0;
   return box.trials.flatMap((trial) => {
     if (trial.afterFinish) fit++;
-    const recessDepth = depthAt(box, 'recess', trial.at);
-    const tenonDepth = depthAt(box, 'tenon', trial.at);
+    const recessDepth = depthAt(box, 'recess', trial.seq);
+    const tenonDepth = depthAt(box, 'tenon', trial.seq);
     if (recessDepth === null || tenonDepth === null) return [];
     const tipFlat = rig.tipFlat?.mm ?? ASSUMED_TIP_FLAT;
     const found = fitOf({
@@ -69,7 +69,7 @@ const mean = (values: readonly number[]): number | null =>
   values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** The deepest that part had been cut by then. */
-const depthAt = (box: Box, part: Part, at: number): Millimetres | null => {
-  const depths = box.cuts.filter((cut) => cut.part === part && cut.at <= at).map((cut) => cut.depth.mm);
+const depthAt = (box: Box, part: Part, seq: number): Millimetres | null => {
+  const depths = box.cuts.filter((cut) => cut.part === part && cut.seq <= seq).map((cut) => cut.depth.mm);
   return depths.length === 0 ? null : mm(Math.max(...depths));
 };

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { changeBox } from '../../../app/boxes.ts';
 import { settings } from '../../../app/session.ts';
 import type { BoreReading } from '../../../domain/box/records.ts';
+import { nextSeq } from '../../../domain/box/sequence.ts';
 import type { Length } from '../../../domain/units/length.ts';
 import { readLength } from '../../../domain/units/read-quantity.ts';
 import { newId } from '../../../platform/ids.ts';
@@ -41,7 +42,7 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests }: Props) => {
     const along = form.read('along', read);
     const across: Length | null | undefined = texts.across.trim() === '' ? null : form.read('across', read);
     if (!along || across === undefined) return;
-    const reading: BoreReading = {
+    const reading = {
       id: newId(),
       where: texts.where as BoreReading['where'],
       along,
@@ -49,7 +50,9 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests }: Props) => {
       overCrests: texts.overCrests !== '',
     };
     busy.value = true;
-    if (await changeBox(boxId, (box) => ({ ...box, bore: [...box.bore, reading] }))) {
+    if (
+      await changeBox(boxId, (box) => ({ ...box, bore: [...box.bore, { ...reading, seq: nextSeq(box) }] }))
+    ) {
       form.done();
       // The answer stands at the top.
       scrollTo(0, 0);

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { changeBox } from '../../../app/boxes.ts';
 import { settings } from '../../../app/session.ts';
 import type { TenonReading } from '../../../domain/box/records.ts';
+import { nextSeq } from '../../../domain/box/sequence.ts';
 import { readLength } from '../../../domain/units/read-quantity.ts';
 import { newId } from '../../../platform/ids.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -37,14 +38,16 @@ export const TenonForm = ({ boxId, heading, overCrests }: Props) => {
     if (busy.value) return;
     const diameter = form.read('diameter', (field, typed) => readLength(field, typed, unit, TENON));
     if (!diameter) return;
-    const reading: TenonReading = {
+    const reading = {
       id: newId(),
       where: texts.where as TenonReading['where'],
       diameter,
       overCrests: texts.overCrests !== '',
     };
     busy.value = true;
-    if (await changeBox(boxId, (box) => ({ ...box, tenon: [...box.tenon, reading] }))) {
+    if (
+      await changeBox(boxId, (box) => ({ ...box, tenon: [...box.tenon, { ...reading, seq: nextSeq(box) }] }))
+    ) {
       form.done();
       // The answer stands at the top.
       scrollTo(0, 0);
