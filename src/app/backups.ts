@@ -26,9 +26,14 @@ export const backupFile = async (): Promise<File | undefined> => {
 /** The boxes of the log on screen as a table. */
 export const boxesTable = async (): Promise<File | undefined> => {
   const { boxesCsv } = await import('../storage/backup/boxes-csv.ts');
-  const boxes = await attempt(() => listRecords(logId.value, 'box'));
+  const records = await attempt(async () => [
+    ...(await listRecords(logId.value, 'box')),
+    ...(await listRecords(logId.value, 'rig')),
+    ...(await listRecords(logId.value, 'instrument')),
+  ]);
   return (
-    boxes && new File([boxesCsv(boxes)], `lidwright-boxes-${stampOf(new Date())}.csv`, { type: 'text/csv' })
+    records &&
+    new File([boxesCsv(records)], `lidwright-boxes-${stampOf(new Date())}.csv`, { type: 'text/csv' })
   );
 };
 

@@ -2,44 +2,12 @@ import type { Cut } from '../domain/box/records.ts';
 import { nextSeq } from '../domain/box/sequence.ts';
 import type { Happening, Part, SetUpEvent } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';
-import type { Millimetres } from '../domain/units/brands.ts';
 import type { Length } from '../domain/units/length.ts';
 import { stamp } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
 import { changeBox } from './boxes.ts';
 import { announce } from './changes.ts';
 import { logId, writer } from './session.ts';
-
-/** Two depths nearer than this are the same to a dial and a hand, mm. */
-const SAME_DEPTH = 0.01;
-
-/** The passes of one piece, oldest first. */
-export const cutsOf = (cuts: readonly Cut[], part: Part): readonly Cut[] =>
-  cuts.filter((cut) => cut.part === part);
-
-/** How deep a piece has been cut, or null before its first pass. */
-export const depthReached = (cuts: readonly Cut[], part: Part): Length | null =>
-  cutsOf(cuts, part).reduce<Length | null>(
-    (deepest, { depth }) => (deepest === null || depth.mm > deepest.mm ? depth : deepest),
-    null,
-  );
-
-export interface NextPass<P> {
-  readonly pass: P;
-  /** 1, 2, 3... among those planned. */
-  readonly number: number;
-  readonly isLast: boolean;
-}
-
-/** The first planned pass that goes deeper than what has been cut; null when the piece is cut to its depth. */
-export const nextPass = <P extends { readonly depth: Millimetres }>(
-  planned: readonly P[],
-  reached: Length | null,
-): NextPass<P> | null => {
-  const at = planned.findIndex(({ depth }) => depth > (reached?.mm ?? 0) + SAME_DEPTH);
-  const pass = planned[at];
-  return pass ? { pass, number: at + 1, isLast: at === planned.length - 1 } : null;
-};
 
 /** What a pass is recorded with. `run` is closed with it when it was the last. */
 export interface PassCut {
@@ -104,12 +72,3 @@ const nextEvent = (run: RunState, happening: Happening): SetUpEvent => ({
   n: run.nextN,
   writer: writer.value,
 });
-
-/** Turns to the stop as the dry run counted them last, or null when nobody noted them. */
-export const turnsToStop = (run: RunState): number | null =>
-  run.steps.flatMap(({ readings }) => readings).findLast((reading) => reading.kind === 'turns')?.turns ??
-  null;
-
-/** Where a tally of turns may be noted: the step that asks for it, if the procedure has one. */
-export const turnsStep = (run: RunState): string | null =>
-  run.steps.find(({ step }) => step.reading === 'turns')?.step.key ?? null;

@@ -1,3 +1,4 @@
+import { caliperOfBox, UNKNOWN_CALIPER } from '../domain/box/given.ts';
 import type { Box, Instrument } from '../domain/box/records.ts';
 import type { Length } from '../domain/units/length.ts';
 import { changeRecord, listRecords } from '../storage/records.ts';
@@ -5,9 +6,6 @@ import { type BoxOnHand, changeBox } from './boxes.ts';
 import { announce } from './changes.ts';
 import { attempt } from './failure.ts';
 import { author, logId } from './session.ts';
-
-/** A caliper whose jaws were never compared: taken to agree. */
-export const UNKNOWN_CALIPER: Instrument = { name: 'Caliper', insideMinusOutside: null };
 
 /** The id of the caliper that a log gets when its offset is first told. */
 const FIRST_CALIPER_ID = 'caliper-1';
@@ -18,13 +16,11 @@ interface InstrumentOnHand {
 }
 
 /** The caliper of a box: its own, else the first of the log, else one about which nothing is known. */
-export const caliperOf = async ({ instrumentId }: Pick<Box, 'instrumentId'>): Promise<InstrumentOnHand> => {
+export const caliperOf = async (box: Pick<Box, 'instrumentId'>): Promise<InstrumentOnHand> => {
   const found = await listRecords(logId.value, 'instrument');
-  const all = found.flatMap(({ id, body }) => (body ? [{ id, instrument: body }] : []));
-  return (
-    all.find(({ id }) => id === instrumentId) ??
-    all[0] ?? { id: FIRST_CALIPER_ID, instrument: UNKNOWN_CALIPER }
-  );
+  const calipers = new Map(found.flatMap(({ id, body }) => (body ? [[id, body] as const] : [])));
+  const [id, instrument] = caliperOfBox(calipers, box) ?? [FIRST_CALIPER_ID, UNKNOWN_CALIPER];
+  return { id, instrument };
 };
 
 /** Keeps what a ring told of the box's caliper, or forgets it; both records are on disk when it resolves to true. */

@@ -1,6 +1,6 @@
 import { computed, type ReadonlySignal } from '@preact/signals-core';
+import { type Conditions, type JointSeen, jointUnder, type KnownPair } from '../domain/box/joint-under.ts';
 import type { Refusal } from '../domain/result.ts';
-import { type Conditions, type JointSeen, jointUnder, type KnownPair } from './joint-view.ts';
 
 /** A joint under what is asked of it at the moment. */
 export interface JointAsked {

@@ -1,29 +1,10 @@
+import { UNKNOWN_RIG } from '../domain/box/given.ts';
 import type { Rig } from '../domain/box/records.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
 import { changeRecord, getRecord, listRecords } from '../storage/records.ts';
 import { announce } from './changes.ts';
 import { attempt } from './failure.ts';
 import { author, logId } from './session.ts';
-
-/** A rig about which nothing is known yet: every figure then comes from the stated defaults. */
-export const UNKNOWN_RIG: Rig = {
-  name: 'My lathe and jig',
-  cutterRadius: null,
-  teeth: null,
-  tipFlat: null,
-  tipFlatFrom: null,
-  aheadOfTooth: null,
-  grip: null,
-  travelPerTurn: null,
-  marksPerTurn: null,
-  slideTravel: null,
-  recessDial: null,
-  jigSide: null,
-  banjos: null,
-  chucks: null,
-  hand: 'right',
-  pitch: null,
-};
 
 /** The id of the rig every log has from the start. */
 export const FIRST_RIG_ID = 'rig-1';

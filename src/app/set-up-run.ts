@@ -1,4 +1,5 @@
 import { computed, signal } from '@preact/signals-core';
+import { cutsOf } from '../domain/box/cuts.ts';
 import type { ForeignEvent, Happening, SetUpEvent } from '../domain/setup/events.ts';
 import { foldRun, type RunState } from '../domain/setup/fold.ts';
 import { undoTarget } from '../domain/setup/undo.ts';
@@ -74,7 +75,7 @@ const withGroove = async (
   { boxId, part }: RunState,
 ): Promise<Happening> => {
   const onHand = await boxById(boxId);
-  return { ...happening, groove: onHand?.box.cuts.some((cut) => cut.part === part) ?? false };
+  return { ...happening, groove: onHand !== null && cutsOf(onHand.box, part).length > 0 };
 };
 
 /** Takes back the newest tick, reading or movement. */

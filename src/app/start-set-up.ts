@@ -1,9 +1,8 @@
+import { latestBefore, movedSince } from '../domain/box/moved-since.ts';
 import { nextSeq } from '../domain/box/sequence.ts';
 import { latestRun } from '../domain/box/stages.ts';
 import type { Part, SetUpEvent } from '../domain/setup/events.ts';
-import type { RunState } from '../domain/setup/fold.ts';
-import { carriedOver, movementsBetween } from '../domain/setup/inherit.ts';
-import type { Procedure } from '../domain/setup/procedure.ts';
+import { carriedOver } from '../domain/setup/inherit.ts';
 import { stamp } from '../platform/clock.ts';
 import { newId } from '../platform/ids.ts';
 import { takeLot } from './both-ways.ts';
@@ -21,7 +20,7 @@ export const startSetUp = async (onHand: BoxOnHand, part: Part): Promise<string 
   const runs = await runsOf(box);
   const procedure = await procedureById(box.procedureId);
   const rig = await rigById(box.rigId);
-  const before = latestBefore(box.setUps.map((ref) => runs.get(ref.runId)));
+  const before = latestBefore(box, runs);
   // Before the set-up, so that no set-up under a lot goes without it, whenever the phone dies.
   await takeLot(onHand, procedure);
   const runId = newId();
@@ -36,7 +35,7 @@ export const startSetUp = async (onHand: BoxOnHand, part: Part): Promise<string 
     part,
     procedureId: box.procedureId,
     procedure,
-    inherited: before ? inheritedFrom(before, part, procedure, box.plan.route, rig.banjos ?? 1) : [],
+    inherited: before ? carriedOver(before, procedure, movedSince(before, box, part, rig)) : [],
     fromRun: before?.runId ?? null,
     groove: latestRun(box, part, runs)?.closed === 'cut',
   };
@@ -49,16 +48,3 @@ export const startSetUp = async (onHand: BoxOnHand, part: Part): Promise<string 
   announce('events');
   return runId;
 };
-
-/** The run whose settings may still hold: the newest that was not given up. */
-const latestBefore = (runs: readonly (RunState | undefined)[]): RunState | undefined =>
-  runs.filter((run): run is RunState => run !== undefined && run.closed !== 'abandoned').at(-1);
-
-/** Nothing is known of an unknown number of banjos, so the post counts as lifted out. */
-const inheritedFrom = (
-  before: RunState,
-  part: Part,
-  procedure: Procedure,
-  route: 'recess-first' | 'both-turned',
-  banjos: 1 | 2,
-) => carriedOver(before, procedure, before.part === part ? ['chuck-off'] : movementsBetween(route, banjos));

@@ -1,4 +1,4 @@
-import type { Box, Trial } from '../domain/box/records.ts';
+import type { Trial } from '../domain/box/records.ts';
 import { nextSeq } from '../domain/box/sequence.ts';
 import { newId } from '../platform/ids.ts';
 import { changeBox } from './boxes.ts';
@@ -24,10 +24,3 @@ export const recordTrial = (boxId: string, answers: TrialAnswers): Promise<boole
 
 export const takeBackTrial = (boxId: string, trialId: string): Promise<boolean> =>
   changeBox(boxId, (box) => ({ ...box, trials: box.trials.filter(({ id }) => id !== trialId) }));
-
-/** The trial whose advice is still to be followed: the newest, unless it was right or something was cut since. */
-export const openTrial = (box: Box): Trial | null => {
-  const trial = box.trials.at(-1);
-  if (!trial || trial.right || box.cuts.some(({ seq }) => seq > trial.seq)) return null;
-  return trial;
-};

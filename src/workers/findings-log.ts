@@ -20,14 +20,16 @@ export const readLog = async (
   onShare: (share: number) => void,
 ): Promise<ReadLog> => {
   const { logId } = before;
-  const woods = await bodies(logId, 'wood');
+  const ownWoods = await bodies(logId, 'wood');
   const { runs, kept } = await readRuns(before, onShare);
   const woodFacts = (wood: string): WoodFacts =>
-    tabled[wood] ?? { group: woods.get(wood)?.group ?? 'unknown', hardness: null };
+    tabled[wood] ?? { group: ownWoods.get(wood)?.group ?? 'unknown', hardness: null };
   return {
     log: logId,
     boxes: await bodies(logId, 'box'),
     rigs: await bodies(logId, 'rig'),
+    calipers: await bodies(logId, 'instrument'),
+    ownWoods,
     runs,
     woodFacts,
     runsKept: kept?.stamp,

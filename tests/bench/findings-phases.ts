@@ -1,4 +1,5 @@
-import type { Box, Rig, Stored } from '../../src/domain/box/records.ts';
+import { workshopOf } from '../../src/domain/box/given.ts';
+import type { Box, Stored } from '../../src/domain/box/records.ts';
 import { allowances } from '../../src/domain/findings/answers/allowance.ts';
 import { byHardness } from '../../src/domain/findings/answers/by-hardness.ts';
 import { stepLinks } from '../../src/domain/findings/answers/step-links.ts';
@@ -92,11 +93,13 @@ export const phases = async (): Promise<readonly Phase[]> => {
   await timed(`unpack them (${Math.round(packed.length / 1000)} kB)`, () => unpackRuns(packed));
 
   const boxes = new Map(records.flatMap(({ id, body }) => (body ? [[id, body as Box] as const] : [])));
-  const rigs = new Map(
-    (await listRecords(LOG, 'rig')).flatMap(({ id, body }) => (body ? [[id, body as Rig] as const] : [])),
-  );
+  const workshop = workshopOf([
+    ...(await listRecords(LOG, 'rig')),
+    ...(await listRecords(LOG, 'instrument')),
+    ...(await listRecords(LOG, 'wood')),
+  ]);
   const woodFacts = () => ({ group: 'hardwood', hardness: 5000 });
-  const table = await timed('rows', () => rowsFromLogs([{ log: LOG, boxes, rigs, runs, woodFacts }]));
+  const table = await timed('rows', () => rowsFromLogs([{ log: LOG, boxes, ...workshop, runs, woodFacts }]));
   await timed('their name', () => sha256(new TextEncoder().encode(JSON.stringify(table))));
   await timed('step links', () => stepLinks(table));
   await timed('woods by pitch', () => woodsByPitch(table));

@@ -1,11 +1,11 @@
-import { jointUnder, type KnownPair } from '../../src/app/joint-view.ts';
 import { axialPlay } from '../../src/domain/alignment/play.ts';
 import { slipAbsorbed } from '../../src/domain/alignment/slip.ts';
 import type { AlignedJoint } from '../../src/domain/alignment/tolerance.ts';
 import { squareLimits, tiltLimit } from '../../src/domain/alignment/tolerance.ts';
 import { judgeLean, judgeSeat, judgeTilt } from '../../src/domain/alignment/verdict.ts';
+import { jointUnder, type KnownPair } from '../../src/domain/box/joint-under.ts';
+import { boreOf } from '../../src/domain/box/measured.ts';
 import { adviceFor } from '../../src/domain/joint/advice.ts';
-import { boreOf } from '../../src/domain/joint/bore.ts';
 import { deepenFromTwoTries } from '../../src/domain/joint/correction.ts';
 import { fitOf } from '../../src/domain/joint/fit.ts';
 import { targetFor } from '../../src/domain/joint/fit-target.ts';

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { planInputOf } from '../../src/app/plan-input-of.ts';
+import { planInputOf } from '../../src/domain/box/plan-input.ts';
 import { planJoint } from '../../src/domain/joint/plan.ts';
 import { checkEvent, checkRecord } from '../../src/domain/log/validate.ts';
 import { foldRun, type RunState } from '../../src/domain/setup/fold.ts';

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { allowances } from '../../src/domain/findings/answers/allowance.ts';
 import { stepLinks } from '../../src/domain/findings/answers/step-links.ts';
-import { clearanceTrialsOf } from '../../src/domain/findings/rows/clearance-trials.ts';
 import { seenFrom } from '../../src/domain/findings/rows/exposure.ts';
 import { normalCdf } from '../../src/domain/findings/statistics/distributions.ts';
 import { usualClearance } from '../../src/domain/joint/clearance.ts';
@@ -175,7 +174,7 @@ describe('over very many boxes the workshop', () => {
       let [expectedOff, off, variance, count] = [0, 0, 0, 0];
       for (const { id, box } of made) {
         const row = rows.get(id);
-        const first = clearanceTrialsOf(box, RIGS[box.rigId as RigId])[0];
+        const [first] = row?.clearanceTrials ?? [];
         const missed = Object.values(row?.steps ?? {}).some((part) =>
           ['gap', 'touch-off'].some(
             (key) => part[key]?.outcome === 'skipped' || part[key]?.outcome === 'left-failing',

@@ -31,6 +31,8 @@ export const rowsOf = (boxes: ReadonlyMap<string, Box>, events: readonly SetUpEv
       log: 'demo',
       boxes,
       rigs: new Map(Object.entries(RIGS)),
+      calipers: new Map(),
+      ownWoods: new Map(),
       runs: new Map([...foldedRuns(events)].map(([id, run]) => [id, keep(run)])),
       woodFacts: () => ({ group: 'hardwood', hardness: 1000 }),
     },

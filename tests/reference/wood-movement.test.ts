@@ -96,7 +96,7 @@ describe('the species table', () => {
     expect(wood?.hardness?.lbf ?? null).toBe(lbf);
   });
 
-  test('says which figures were recalled or reckoned, and which hardness is of the trade', () => {
+  test('says which figures were recalled or calculated, and which hardness is of the trade', () => {
     const boxwood = speciesTable.find(({ key }) => key === 'Boxwood, European');
     expect(boxwood).toMatchObject({ from: 'shrinkage', hardness: { inHandbook: false } });
     expect(speciesTable.find(({ key }) => key === 'Cocobolo')).toMatchObject({ read: false });

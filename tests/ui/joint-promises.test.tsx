@@ -2,10 +2,10 @@
 import { signal } from '@preact/signals';
 import { cleanup, render } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
-import { jointUnder, type KnownPair, knownPair } from '../../src/app/joint-view.ts';
-import { planOf, type Reckoned } from '../../src/app/plan-of.ts';
-import { UNKNOWN_RIG } from '../../src/app/rigs.ts';
-import { adviceOn, knownJoint } from '../../src/app/trial-advice.ts';
+import { type CalculatedBox, calculate } from '../../src/domain/box/calculate.ts';
+import { UNKNOWN_RIG } from '../../src/domain/box/given.ts';
+import { jointUnder, type KnownPair, knownPair } from '../../src/domain/box/joint-under.ts';
+import { adviceOn, knownJoint } from '../../src/domain/box/known-joint.ts';
 import type { Box, Rig, Trial } from '../../src/domain/box/records.ts';
 import { MM_PER_INCH, rad } from '../../src/domain/units/brands.ts';
 import { remedyWords } from '../../src/ui/bench/trial/advice-words.ts';
@@ -34,7 +34,7 @@ const box = (change: Partial<Box> = {}): Box =>
     bore: [{ id: 'b', seq: 1, where: 'mouth', along: inch(1.575), across: null, overCrests: false }],
     ...change,
   });
-const reckoned = (of: Box = box(), rig: Rig = RIG): Reckoned => gotten(planOf(of, givenOf(rig)));
+const calculated = (of: Box = box(), rig: Rig = RIG): CalculatedBox => gotten(calculate(of, givenOf(rig)));
 
 describe('a recess of 1.575 in at 10 to the inch, measured', () => {
   // Engagement 75 % of 0.75 H = 0.75 x 0.75 x P/(2 tan 30): tenon = recess + 2 he, k = (P - (2 he + c) tan 30)/2, d = (P - f - k)/(2 tan 30).
@@ -43,13 +43,13 @@ describe('a recess of 1.575 in at 10 to the inch, measured', () => {
   const d = (P - F - k) / (2 * t);
 
   it('gives the tenon: recess + 0.0974 in, 1.672 in', () => {
-    const { target } = reckoned();
+    const { target } = calculated();
     expect(target.tenon).toBeCloseTo(BORE + 2 * he, 9);
     expect(target.tenon / MM_PER_INCH).toBeCloseTo(1.6724, 4);
   });
 
   it('gives the depth, 0.066 in for both pieces, and 1 turn and 16 marks of the dial', () => {
-    const { plan } = reckoned();
+    const { plan } = calculated();
     expect(plan.sizes.depth).toBeCloseTo(d, 9);
     expect(plan.passes.at(-1)?.depth).toBeCloseTo(d, 9);
     const marks = Math.round((2 * 50 * d) / 1.27) / 2;
@@ -58,7 +58,7 @@ describe('a recess of 1.575 in at 10 to the inch, measured', () => {
   });
 
   it('gives the passes: two thirds of it, then all', () => {
-    const [first, ...rest] = reckoned().plan.passes;
+    const [first, ...rest] = calculated().plan.passes;
     expect(rest).toHaveLength(1);
     expect(first?.depth).toBeCloseTo((2 * d) / 3, 9);
     expect(first?.dial?.turns).toBeCloseTo((2 * d) / 3 / 1.27, 9);
@@ -68,7 +68,7 @@ describe('a recess of 1.575 in at 10 to the inch, measured', () => {
 describe('lean from 0 to 2 degrees', () => {
   const known = (recessDial: Rig['recessDial']): KnownPair => {
     const rig = { ...RIG, jigSide: 'front', recessDial } as const;
-    return gotten(knownPair(box(), reckoned(box(), rig), rig, new Map()));
+    return gotten(knownPair(box(), calculated(box(), rig), new Map()));
   };
   const at = (pair: KnownPair, degrees: number) => {
     const lean = rad((degrees * Math.PI) / 180);
@@ -149,7 +149,7 @@ describe('a lid that binds', () => {
   const remedies = (on: 'crest' | 'flank') => {
     const told = trial(on);
     const of = box({ trials: [told] });
-    const advice = gotten(adviceOn(told, knownJoint(of, told, reckoned(of), 'in')));
+    const advice = gotten(adviceOn(told, knownJoint(of, told, calculated(of), 'in')));
     return advice.remedies.map(({ remedy, amounts }) => ({
       remedy,
       says: remedyWords(remedy, amounts[0], 'in'),
@@ -173,7 +173,7 @@ describe('my dial goes to 1 1/2 turns, at 10 to the inch on a cross-screw of 20 
   const own = box({ plan: { ...PLAN, opening: inch(1.575), aim: { by: 'depth', dialTurns: 1.5 } } });
 
   it('is 0.075 in of depth, and the tenon that suits it', () => {
-    const { plan, target } = reckoned(own);
+    const { plan, target } = calculated(own);
     const depth = 0.075 * MM_PER_INCH;
     expect(plan.sizes.depth).toBeCloseTo(depth, 9);
     const crest = P - F - 2 * depth * t;

@@ -53,7 +53,7 @@ describe('a new box', () => {
     expect((await plans())[0]?.lid.wood).toBe('Cherry, black');
   });
 
-  it('a wood of no table is kept as typed, and said to be reckoned like a usual one', async () => {
+  it('a wood of no table is kept as typed, and said to be calculated like a usual one', async () => {
     await begin();
     await type('Wood', 'Hedge pear');
     await seen(/In no table/);

@@ -41,18 +41,18 @@ describe('the plan', () => {
     expect(await screen.findByRole('img', { name: /^Section of the joint to be cut/ })).toBeTruthy();
   });
 
-  it('says which usual figures it was reckoned with, and where to tell one’s own', async () => {
+  it('says which usual figures it was calculated with, and where to tell one’s own', async () => {
     await show();
-    await seen(/Reckoned with a tip flat of 0\.20.mm: you have not told me yours/);
+    await seen(/CalculatedBox with a tip flat of 0\.20.mm: you have not told me yours/);
     const links = screen.getAllByRole('link', { name: 'Tell it' }).map((a) => a.getAttribute('href'));
     expect(links).toContain(`#/shop/rig/tipFlat/${FIRST_RIG_ID}`);
   });
 
   it('a tip flat told while the plan is on screen is used at once', async () => {
     await show();
-    await seen(/Reckoned with a tip flat/);
+    await seen(/CalculatedBox with a tip flat/);
     await changeRig(FIRST_RIG_ID, (rig) => ({ ...rig, tipFlat: length(0.15) }));
-    await waitFor(() => expect(screen.queryByText(/Reckoned with a tip flat/)).toBeNull());
+    await waitFor(() => expect(screen.queryByText(/CalculatedBox with a tip flat/)).toBeNull());
   });
 
   it('a thin wall is warned of, with the outside that would do', async () => {

@@ -41,7 +41,7 @@ describe('the rig', () => {
   it('don’t know yet takes an answer back and says what is done then', async () => {
     await changeRig(FIRST_RIG_ID, (now) => ({ ...now, tipFlat: length(0.3), tipFlatFrom: 'told' }));
     await goTo('tipFlat', FIRST_RIG_ID);
-    await seen(/Reckoned with 0\.20.mm/);
+    await seen(/CalculatedBox with 0\.20.mm/);
     await press('Don’t know yet');
     await waitFor(() => screen.getByRole('heading', { name: /How many teeth/ }));
     expect(await rig()).toMatchObject({ tipFlat: null, tipFlatFrom: null });

@@ -3,7 +3,8 @@ import 'fake-indexeddb/auto';
 import { cleanup, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { boxById, changeBox } from '../../src/app/boxes.ts';
-import { givenFor, planOf } from '../../src/app/plan-of.ts';
+import { givenFor } from '../../src/app/calculated.ts';
+import { calculate } from '../../src/domain/box/calculate.ts';
 import TenonStage from '../../src/ui/bench/tenon/stage.tsx';
 import { useLive } from '../../src/ui/parts/use-live.ts';
 import { boxOf, choose, freshLog, length, newBoxOf, press, seen, type } from './plan-shop.ts';
@@ -23,8 +24,8 @@ beforeEach(async () => {
     bore: [{ id: 'b', seq: 1, where: 'mouth', along: length(50), across: null, overCrests: false }],
   }));
   const { box } = await boxOf(id);
-  const reckoned = planOf(box, await givenFor(box));
-  wanted = reckoned.ok ? reckoned.value.target.tenon : 0;
+  const calculated = calculate(box, await givenFor(box));
+  wanted = calculated.ok ? calculated.value.target.tenon : 0;
   render(<Bench id={id} />);
   await seen('Turn the tenon to');
 });

@@ -1,8 +1,6 @@
 import { slipAbsorbed } from '../alignment/slip.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
-
-/** Two depths nearer than this are the same to a dial and a hand, mm. */
-const SAME_DEPTH = 0.01;
+import { SAME_DEPTH } from './cuts.ts';
 
 /** What the passes still to cut make good when a piece stands a little off its groove. */
 export interface SlipAllowance {

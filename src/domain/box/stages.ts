@@ -1,6 +1,9 @@
 import type { Part } from '../setup/events.ts';
 import type { RunState } from '../setup/fold.ts';
+import { pieceAt } from './piece.ts';
 import type { Box } from './records.ts';
+import { inSequence } from './sequence.ts';
+import { newestTrial, ofThisPairSince } from './trials.ts';
 
 /** The stages of a box in the order they are met. */
 export const STAGES = [
@@ -36,10 +39,10 @@ export const stagesOf = (box: Box): readonly Stage[] =>
 
 export type StageState = 'done' | 'now' | 'passed-over' | 'to-come';
 
-/** The newest run of a part that was not given up. */
+/** The newest set-up, not given up, of the piece that is there now: one turned again was off the jig, and is set up again. */
 export const latestRun = (box: Box, part: Part, runs: ReadonlyMap<string, RunState>): RunState | null =>
   box.setUps
-    .filter((ref) => ref.part === part)
+    .filter((ref) => ref.part === part && ref.seq >= pieceAt(box, part).since)
     .map((ref) => runs.get(ref.runId))
     .filter((run): run is RunState => run !== undefined && run.closed !== 'abandoned')
     .at(-1) ?? null;
@@ -62,12 +65,18 @@ export const isDone = (stage: Stage, box: Box, runs: ReadonlyMap<string, RunStat
     case 'cut-tenon':
       return latestRun(box, 'tenon', runs)?.closed === 'cut';
     case 'trial':
-      return box.trials.at(-1)?.right ?? false;
+      return newestTrial(box)?.right ?? false;
     case 'seat':
-      return box.seats.at(-1)?.degreesToGo === 0;
+      return isSeated(box);
     case 'close':
       return box.closing !== null;
   }
+};
+
+/** The lid of these two pieces sat in line and flush. */
+const isSeated = (box: Box): boolean => {
+  const newest = inSequence(box.seats).at(-1);
+  return newest?.degreesToGo === 0 && newest.seq > ofThisPairSince(box);
 };
 
 /** Every step settled and no hold point in the way: the cut may be shown. */

@@ -3,7 +3,7 @@ import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
 import { clearanceForSeason } from '../wood/movement.ts';
 import { boundsOf } from './bounds.ts';
 import { type Budget, clearanceBudget, LEAN_SHARE, RUNNING_CLEARANCE, usualClearance } from './clearance.ts';
-import { flankShift } from './helix.ts';
+import { flankShifts, type Shifts } from './flank-shifts.ts';
 import type { PlanInput } from './plan-input.ts';
 import { HALF_ANGLE } from './profile.ts';
 import type { JointSizes } from './sizes.ts';
@@ -14,12 +14,6 @@ export interface PlannedClearance {
   readonly from: 'wanted' | 'usual' | 'season';
   /** What the season, the leans, the film and free running ask for. */
   readonly budget: Budget;
-}
-
-/** Helix widening per flank of both grooves, mid-way up the engaged flank. */
-export interface Shifts {
-  readonly recess: Millimetres;
-  readonly tenon: Millimetres;
 }
 
 /** Looser than this many times the most usual clearance is no fit; other woods or an insert ring are the answer then. An estimate. */
@@ -35,15 +29,13 @@ export const halfwayUp = (
 };
 
 /** Helix widening of the two grooves that the sizes ask for, mm per flank. */
-export const shiftsOf = (input: PlanInput, sizes: JointSizes): Result<Shifts> => {
-  const { middle, cutterRadius } = halfwayUp(input, sizes);
-  const shift = (part: 'recess' | 'tenon', workRadius: number) =>
-    flankShift({ part, pitch: input.pitch, cutterRadius, workRadius: mm(workRadius) });
-  const recess = shift('recess', input.recess / 2 + middle);
-  if (!recess.ok) return recess;
-  const tenon = shift('tenon', sizes.tenon / 2 - middle);
-  return tenon.ok ? ok({ recess: recess.value, tenon: tenon.value }) : tenon;
-};
+export const shiftsOf = (input: PlanInput, { tenon, depth }: JointSizes): Result<Shifts> =>
+  flankShifts({
+    pitch: input.pitch,
+    recess: { diameter: input.recess, depth },
+    tenon: { diameter: tenon, depth },
+    cutterRadius: input.cutter.radius,
+  });
 
 /**
  * Lean that costs a share of a clearance, rad. Sizes are settled before any set-up is read (the tenon is turned before it is set up), so

@@ -1,8 +1,9 @@
 import { ok, type Result } from '../result.ts';
 import { type Millimetres, mm, moisture } from '../units/brands.ts';
 import { pitchMismatch } from '../wood/movement.ts';
+import type { Shifts } from './flank-shifts.ts';
 import { LARGEST_SHIFT, neckFor, recessForShift } from './largest-cutter.ts';
-import { halfwayUp, type PlannedClearance, type Shifts } from './plan-clearance.ts';
+import { halfwayUp, type PlannedClearance } from './plan-clearance.ts';
 import type { PlanInput } from './plan-input.ts';
 import type { PlanLengths, SlidePlaces } from './plan-lengths.ts';
 import type { JointSizes } from './sizes.ts';

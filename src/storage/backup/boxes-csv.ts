@@ -1,7 +1,31 @@
+import { depthReached } from '../../domain/box/cuts.ts';
+import { type Given, givenOfBox, workshopOf } from '../../domain/box/given.ts';
+import { measuredBore, measuredTenon } from '../../domain/box/measured.ts';
+import { pairAsCut } from '../../domain/box/pair.ts';
+import { pieceAt } from '../../domain/box/piece.ts';
 import type { Box, Stored } from '../../domain/box/records.ts';
-import type { Length } from '../../domain/units/length.ts';
+import { groupBy } from '../../domain/group-by.ts';
+import { fitOf } from '../../domain/joint/fit.ts';
 
-const COLUMNS: readonly (readonly [heading: string, of: (box: Box) => string | number | null])[] = [
+/** No caliper tells more. */
+const microns = (length: number | undefined): number | null =>
+  length === undefined ? null : Math.round(length * 1000) / 1000;
+
+const boreOf = (box: Box, { caliper }: Given): number | null => {
+  const bore = measuredBore(pieceAt(box, 'recess').readings, caliper);
+  return microns(bore.ok ? bore.value?.mean : undefined);
+};
+
+const clearanceOf = (box: Box, given: Given): number | null => {
+  const pair = pairAsCut(box, given);
+  const fit = pair && fitOf(pair);
+  return microns(fit?.ok ? fit.value.clearance : undefined);
+};
+
+const COLUMNS: readonly (readonly [
+  heading: string,
+  of: (box: Box, given: Given) => string | number | null,
+])[] = [
   ['number', (box) => box.number],
   ['name', (box) => box.name],
   ['started on', (box) => box.startedOn],
@@ -16,10 +40,11 @@ const COLUMNS: readonly (readonly [heading: string, of: (box: Box) => string | n
   ['pitch mm', (box) => box.plan.pitch.mm],
   ['opening', (box) => box.plan.opening.text],
   ['opening mm', (box) => box.plan.opening.mm],
-  ['bore mm', (box) => mean(box.bore.flatMap((r) => (r.across ? [r.along, r.across] : [r.along])))],
-  ['tenon mm', (box) => mean(box.tenon.map((r) => r.diameter))],
-  ['recess depth mm', (box) => depth(box, 'recess')],
-  ['tenon depth mm', (box) => depth(box, 'tenon')],
+  ['bore mm', boreOf],
+  ['tenon mm', (box) => microns(measuredTenon(pieceAt(box, 'tenon').readings)?.mean)],
+  ['recess depth mm', (box) => depthReached(box, 'recess')?.mm ?? null],
+  ['tenon depth mm', (box) => depthReached(box, 'tenon')?.mm ?? null],
+  ['clearance mm', clearanceOf],
   ['trial fits', (box) => box.trials.length],
   ['right at first', (box) => (box.trials[0] ? (box.trials[0].right ? 'yes' : 'no') : null)],
   ['outcome', (box) => box.closing?.outcome ?? null],
@@ -27,14 +52,6 @@ const COLUMNS: readonly (readonly [heading: string, of: (box: Box) => string | n
   ['later', (box) => box.later.map((l) => `${l.on} ${l.verdict}`).join('; ') || null],
   ['note', (box) => box.closing?.note ?? null],
 ];
-
-const mean = (lengths: readonly Length[]): number | null =>
-  lengths.length === 0
-    ? null
-    : Math.round((lengths.reduce((sum, l) => sum + l.mm, 0) / lengths.length) * 1000) / 1000;
-
-const depth = (box: Box, part: 'recess' | 'tenon'): number | null =>
-  box.cuts.findLast((cut) => cut.part === part)?.depth.mm ?? null;
 
 /**
  * One cell. Text that a spreadsheet would take for a formula is set behind an apostrophe (OWASP, "CSV Injection");
@@ -47,11 +64,20 @@ export const csvCell = (value: string | number | null): string => {
   return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
 };
 
-/** The boxes as a table (RFC 4180), one row each. A byte order mark makes spreadsheets read it as UTF-8. */
-export const boxesCsv = (boxes: readonly Stored<'box'>[]): string => {
-  const rows = boxes.flatMap(({ logId, body }) =>
-    body ? [[logId, ...COLUMNS.map(([, of]) => of(body))]] : [],
-  );
+/**
+ * The boxes among the records of one or several logs as a table (RFC 4180), one row each, sizes as measured and cut. A byte order mark
+ * makes spreadsheets read it as UTF-8.
+ */
+export const boxesCsv = (records: readonly Stored[]): string => {
+  const rows = [...groupBy(records, ({ logId }) => logId)].flatMap(([logId, ofLog]) => {
+    const workshop = workshopOf(ofLog);
+    return ofLog.flatMap(({ kind, body }) => {
+      if (kind !== 'box' || !body) return [];
+      const box = body as Box;
+      const given = givenOfBox(workshop, box);
+      return [[logId, ...COLUMNS.map(([, of]) => of(box, given))]];
+    });
+  });
   return `\uFEFF${[['log', ...COLUMNS.map(([heading]) => heading)], ...rows]
     .map((row) => `${row.map(csvCell).join(',')}\r\n`)
     .join('')}`;

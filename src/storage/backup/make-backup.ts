@@ -1,5 +1,4 @@
 import { strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
-import type { Stored } from '../../domain/box/records.ts';
 import type { Settings } from '../../domain/log/settings.ts';
 import { sha256 } from '../../domain/sha256.ts';
 import { DEVICE_KEYS } from '../names.ts';
@@ -89,9 +88,6 @@ export const makeBackup = async (madeAt: number, leaveOut: readonly string[]): P
     photos,
   };
   await zip.add(ENTRIES.log, strToU8(JSON.stringify(log)));
-  await zip.add(ENTRIES.boxes, strToU8(boxesCsv(boxesOf(there.records))));
+  await zip.add(ENTRIES.boxes, strToU8(boxesCsv(there.records)));
   return zip.finish();
 };
-
-const boxesOf = (records: readonly Stored[]): readonly Stored<'box'>[] =>
-  records.filter((record): record is Stored<'box'> => record.kind === 'box');

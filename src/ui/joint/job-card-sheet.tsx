@@ -1,7 +1,7 @@
-import { turnsToStop } from '../../app/cutting.ts';
-import { passesOf } from '../../app/pair-to-be.ts';
-import type { Reckoned } from '../../app/plan-of.ts';
 import { settings } from '../../app/session.ts';
+import type { CalculatedBox } from '../../domain/box/calculate.ts';
+import { turnsToStop } from '../../domain/box/cuts.ts';
+import { passesOf } from '../../domain/box/pair.ts';
 import type { Box } from '../../domain/box/records.ts';
 import { latestRun } from '../../domain/box/stages.ts';
 import type { Part } from '../../domain/setup/events.ts';
@@ -23,11 +23,11 @@ interface Props {
   readonly box: Box;
   readonly runs: ReadonlyMap<string, RunState>;
   readonly woods: string;
-  readonly reckoned: Reckoned;
+  readonly calculated: CalculatedBox;
 }
 
 /** Drawing and section, sizes with their letters, passes with the dial, the stop, room to write what was measured. */
-export const JobCardSheet = ({ box, runs, woods, reckoned }: Props) => {
+export const JobCardSheet = ({ box, runs, woods, calculated }: Props) => {
   const { unit } = settings.value;
   const { plan } = box;
   return (
@@ -39,17 +39,17 @@ export const JobCardSheet = ({ box, runs, woods, reckoned }: Props) => {
         </p>
       </header>
       <div class="pictures">
-        <PlanSection reckoned={reckoned} plan={plan} />
-        <JointGlance reckoned={reckoned} pitch={plan.pitch.text} />
+        <PlanSection calculated={calculated} plan={plan} />
+        <JointGlance calculated={calculated} pitch={plan.pitch.text} />
       </div>
       <div class="columns">
-        <Sizes heading={planWords.recessHead(plan.recessIn)} rows={recessRows(reckoned, plan, unit)} />
-        <Sizes heading={planWords.tenonHead(plan.recessIn)} rows={tenonRows(reckoned, unit)} />
+        <Sizes heading={planWords.recessHead(plan.recessIn)} rows={recessRows(calculated, plan, unit)} />
+        <Sizes heading={planWords.tenonHead(plan.recessIn)} rows={tenonRows(calculated, unit)} />
         {(['recess', 'tenon'] as const).map((part) => (
-          <Passes key={part} part={part} box={box} runs={runs} reckoned={reckoned} />
+          <Passes key={part} part={part} box={box} runs={runs} calculated={calculated} />
         ))}
       </div>
-      <Sizes heading={words.measured} rows={measuredRows(reckoned)} />
+      <Sizes heading={words.measured} rows={measuredRows(calculated)} />
       <p class="cautions">{words.cautions}</p>
       <p class="soft">{words.by}</p>
     </>
@@ -60,15 +60,15 @@ interface PassesProps {
   readonly part: Part;
   readonly box: Box;
   readonly runs: ReadonlyMap<string, RunState>;
-  readonly reckoned: Reckoned;
+  readonly calculated: CalculatedBox;
 }
 
-const Passes = ({ part, box, runs, reckoned }: PassesProps) => {
+const Passes = ({ part, box, runs, calculated }: PassesProps) => {
   const { unit } = settings.value;
-  const passes = passesOf(part, reckoned);
+  const passes = passesOf(part, calculated);
   const run = latestRun(box, part, runs);
   const counted = run && turnsToStop(run);
-  const { recessTurns, tenonTurns } = reckoned.plan.lengths;
+  const { recessTurns, tenonTurns } = calculated.plan.lengths;
   const stop = counted === null ? (part === 'recess' ? recessTurns : tenonTurns) : turns(counted);
   const rows: SizeRow[] = (passes.ok ? passes.value : []).map(({ depth, dial }, i) => ({
     name: words.pass(i + 1, sizeWords(depth, unit)),
@@ -91,7 +91,7 @@ const Passes = ({ part, box, runs, reckoned }: PassesProps) => {
 };
 
 /** What is measured, or a blank to write it on. */
-const measuredRows = ({ bore, isBoreMeasured, tenon }: Reckoned): SizeRow[] => {
+const measuredRows = ({ bore, isBoreMeasured, tenon }: CalculatedBox): SizeRow[] => {
   const { unit } = settings.value;
   return [
     { name: words.bore, value: isBoreMeasured ? sizeWords(bore.mean, unit) : words.blank },

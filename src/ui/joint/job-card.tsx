@@ -7,7 +7,7 @@ import { woodsOf } from '../../domain/box/story.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { printPage } from '../../platform/share.ts';
 import { NoPlan } from '../bench/plan/no-plan.tsx';
-import { useReckoned } from '../bench/plan/use-planned.ts';
+import { useCalculated } from '../bench/plan/use-calculated.ts';
 import { boxesWords } from '../boxes/words.ts';
 import { useLive } from '../parts/use-live.ts';
 import { hrefTo } from '../shell/route.ts';
@@ -58,11 +58,11 @@ interface CardProps {
 
 const Card = ({ onHand, runs, woods }: CardProps) => {
   const { box } = onHand;
-  const known = useReckoned(box);
+  const known = useCalculated(box);
   if (!known) return <div aria-busy="true" />;
-  return known.reckoned.ok ? (
-    <JobCardSheet box={box} runs={runs} woods={woods} reckoned={known.reckoned.value} />
+  return known.calculated.ok ? (
+    <JobCardSheet box={box} runs={runs} woods={woods} calculated={known.calculated.value} />
   ) : (
-    <NoPlan refusal={known.reckoned.error} />
+    <NoPlan refusal={known.calculated.error} />
   );
 };

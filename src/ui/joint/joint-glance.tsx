@@ -1,6 +1,6 @@
-import { pairToBe } from '../../app/pair-to-be.ts';
-import type { Reckoned } from '../../app/plan-of.ts';
 import { settings } from '../../app/session.ts';
+import type { CalculatedBox } from '../../domain/box/calculate.ts';
+import { pairToBe } from '../../domain/box/pair.ts';
 import { fitOf } from '../../domain/joint/fit.ts';
 import { HALF_ANGLE } from '../../domain/joint/profile.ts';
 import { amountWords, sizeWords } from '../bench/plan/words.ts';
@@ -8,14 +8,14 @@ import { JointSection } from '../drawings/joint-section/joint-section.tsx';
 import { jointWords as words } from './words.ts';
 
 interface Props {
-  readonly reckoned: Reckoned;
+  readonly calculated: CalculatedBox;
   readonly pitch: string;
 }
 
 /** The section of the joint that the plan and what is measured so far will make, without lean or season; nothing for a pair that has no thread. */
-const JointGlance = ({ reckoned, pitch }: Props) => {
+const JointGlance = ({ calculated, pitch }: Props) => {
   const { unit } = settings.value;
-  const pair = pairToBe(reckoned);
+  const pair = pairToBe(calculated);
   const fit = pair.ok ? fitOf(pair.value) : pair;
   if (!pair.ok || !fit.ok || fit.value.engagedHeight <= 0) return null;
   const { recess, tenon } = pair.value;

@@ -1,8 +1,8 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
 import { type JointAsked, jointAsked } from '../../app/joint-asked.ts';
-import { type Conditions, type JointSeen, jointUnder, type KnownPair } from '../../app/joint-view.ts';
 import { settings } from '../../app/session.ts';
+import { type Conditions, type JointSeen, jointUnder, type KnownPair } from '../../domain/box/joint-under.ts';
 import type { Part } from '../../domain/setup/events.ts';
 import { moisture } from '../../domain/units/brands.ts';
 import { type SizeRow, Sizes } from '../bench/plan/sizes.tsx';

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, useSignal } from '@preact/signals';
 import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
-import type { JointSeen, KnownPair } from '../../app/joint-view.ts';
 import { settings } from '../../app/session.ts';
+import type { JointSeen, KnownPair } from '../../domain/box/joint-under.ts';
 import { HALF_ANGLE } from '../../domain/joint/profile.ts';
 import type { Part } from '../../domain/setup/events.ts';
 import { amountWords, sizeWords } from '../bench/plan/words.ts';

@@ -1,7 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { jointAsked } from '../../app/joint-asked.ts';
-import { type Conditions, type JointSeen, jointUnder, type KnownPair } from '../../app/joint-view.ts';
+import { type Conditions, type JointSeen, jointUnder, type KnownPair } from '../../domain/box/joint-under.ts';
 import { NoPlan } from '../bench/plan/no-plan.tsx';
 import { JointNumbers } from './joint-numbers.tsx';
 import { JointScale } from './joint-scale.tsx';

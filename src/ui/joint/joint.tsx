@@ -1,12 +1,12 @@
 import '../bench/plan/style.css';
 import './joint.css';
 import { type BoxOnHand, boxById, runsOf } from '../../app/boxes.ts';
-import { knownPair } from '../../app/joint-view.ts';
 import { logId } from '../../app/session.ts';
 import { currentBox } from '../../app/start-box.ts';
+import { knownPair } from '../../domain/box/joint-under.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { NoPlan } from '../bench/plan/no-plan.tsx';
-import { useReckoned } from '../bench/plan/use-planned.ts';
+import { useCalculated } from '../bench/plan/use-calculated.ts';
 import { boxesWords } from '../boxes/words.ts';
 import { useLive } from '../parts/use-live.ts';
 import { hrefTo } from '../shell/route.ts';
@@ -53,10 +53,10 @@ export default Joint;
 
 const Known = ({ onHand, runs }: { onHand: BoxOnHand; runs: ReadonlyMap<string, RunState> }) => {
   const { id, box } = onHand;
-  const reckonedWith = useReckoned(box);
-  if (!reckonedWith) return <div aria-busy="true" />;
-  const { given, reckoned } = reckonedWith;
-  const known = reckoned.ok ? knownPair(box, reckoned.value, given.rig, runs) : reckoned;
+  const calculatedWith = useCalculated(box);
+  if (!calculatedWith) return <div aria-busy="true" />;
+  const { calculated } = calculatedWith;
+  const known = calculated.ok ? knownPair(box, calculated.value, runs) : calculated;
   return known.ok ? (
     <>
       <JointSheet known={known.value} pitch={box.plan.pitch.text} />

@@ -1,6 +1,6 @@
 import type { JointAsked } from '../../app/joint-asked.ts';
-import type { JointSeen, KnownPair } from '../../app/joint-view.ts';
 import { settings } from '../../app/session.ts';
+import type { JointSeen, KnownPair } from '../../domain/box/joint-under.ts';
 import { BigFigure, figureOf } from '../bench/plan/big-answer.tsx';
 import { amountWords } from '../bench/plan/words.ts';
 import { usePicked } from '../parts/use-picked.ts';

@@ -1,7 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
 import type { JointAsked } from '../../app/joint-asked.ts';
-import type { Conditions, KnownPair } from '../../app/joint-view.ts';
 import { settings } from '../../app/session.ts';
+import type { Conditions, KnownPair } from '../../domain/box/joint-under.ts';
 import type { Part } from '../../domain/setup/events.ts';
 import {
   degrees,

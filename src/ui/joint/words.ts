@@ -1,5 +1,5 @@
-import type { JointSeen, KnownPair } from '../../app/joint-view.ts';
 import type { Together } from '../../domain/alignment/walls.ts';
+import type { JointSeen, KnownPair } from '../../domain/box/joint-under.ts';
 import type { Part } from '../../domain/setup/events.ts';
 import { degreesFromRad, type Radians, rad } from '../../domain/units/brands.ts';
 import { writeDegrees, writePercent } from '../../domain/units/write-quantity.ts';
@@ -142,7 +142,7 @@ export const jointWords = {
     measured: 'Measured',
     bore: 'Bore',
     tenon: 'Tenon',
-    by: 'Reckoned by Lidwright. Geometry and handbook averages, not a guarantee.',
+    by: 'CalculatedBox by Lidwright. Geometry and handbook averages, not a guarantee.',
     cautions:
       'Off at the wall while you set up. Face shield on; gloves, rings off. Nobody in the cutter’s line. Slowest speed first. One hand on the crank, one on the jig body, never past the chuck. Never reverse with a screwed-on collet chuck or with a lid on a right-hand thread.',
   },

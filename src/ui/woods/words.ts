@@ -21,7 +21,7 @@ export const woodsWords = {
   strain: (radial: string, tangential: string) =>
     `Across the rings ${radial} %, along them ${tangential} %, for each point of moisture`,
   strainIs: 'Movement',
-  fromShrinkage: 'Reckoned from its total shrinkage, not tabled.',
+  fromShrinkage: 'CalculatedBox from its total shrinkage, not tabled.',
   recalled: 'Recalled rather than read in the table: check it.',
   ownNote: 'A wood of your own; no table has it. It is reckoned with its group’s mean.',
   record: 'Your record',

@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { UNKNOWN_CALIPER, UNKNOWN_RIG } from '../../../src/domain/box/given.ts';
 import type { Box } from '../../../src/domain/box/records.ts';
-import { caseOf, shapeOf } from '../../../src/domain/findings/answers/case-of.ts';
+import { caseOf } from '../../../src/domain/findings/answers/case-of.ts';
 import { suspects } from '../../../src/domain/findings/answers/suspects.ts';
 import { groupBy } from '../../../src/domain/group-by.ts';
 import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
+import { mm } from '../../../src/domain/units/brands.ts';
 import { DEMO_SEED, generateDemo } from '../../demo/generate.ts';
 
+const GIVEN = { rig: UNKNOWN_RIG, caliper: UNKNOWN_CALIPER };
 const demo = generateDemo(DEMO_SEED, Date.UTC(2026, 10, 25));
 const events = groupBy(demo.events, (event) => event.runId);
 const boxes = demo.records.filter((record) => record.kind === 'box').map((record) => record.body as Box);
@@ -15,14 +18,14 @@ const runsOf = (box: Box): RunState[] =>
 describe('one box as a case', () => {
   it('is none when every trial was right, and one for every box that was not', () => {
     for (const box of boxes) {
-      const found = caseOf(box, runsOf(box), {});
+      const found = caseOf(box, runsOf(box), GIVEN);
       expect(found === null).toBe(box.trials.every((trial) => trial.right));
     }
   });
 
   it('a step missed in either part is missed, never done as well', () => {
     for (const box of boxes) {
-      const found = caseOf(box, runsOf(box), {});
+      const found = caseOf(box, runsOf(box), GIVEN);
       if (!found) continue;
       const missed = runsOf(box).flatMap((run) =>
         run.steps
@@ -37,7 +40,7 @@ describe('one box as a case', () => {
   it('names suspects whose chances are shares of one whole', () => {
     let named = 0;
     for (const box of boxes) {
-      const found = caseOf(box, runsOf(box), {});
+      const found = caseOf(box, runsOf(box), GIVEN);
       if (!found || found.symptoms.length === 0) continue;
       const all = suspects(found);
       named += all.length;
@@ -46,20 +49,25 @@ describe('one box as a case', () => {
     expect(named).toBeGreaterThan(0);
   });
 
-  it('reads taper and ovality off the bore only where both readings are there', () => {
-    const [box] = boxes.filter(({ bore }) => bore.length > 0);
-    if (!box) throw new Error('the demo measures its bores');
-    const [reading] = box.bore;
-    if (!reading) throw new Error('a bore');
-    const at = (where: 'mouth' | 'relief', along: number, across: number | null) => ({
-      ...reading,
-      where,
-      along: { mm: along as typeof reading.along.mm, text: '' },
-      across: across === null ? null : { mm: across as typeof reading.along.mm, text: '' },
+  it('takes what was measured from the record at that trial: plain readings, the jaws compared', () => {
+    const length = (value: number) => ({ mm: mm(value), text: '' });
+    const bore = (seq: number, where: 'mouth' | 'relief', along: number, across: number | null) => ({
+      ...{ id: `b${seq}`, seq, where, along: length(along), overCrests: false },
+      across: across === null ? null : length(across),
     });
-    expect(shapeOf({ ...box, bore: [at('mouth', 50, null)] })).toEqual({});
-    expect(shapeOf({ ...box, bore: [at('mouth', 50, 49.9), at('relief', 49.8, null)] })).toEqual({
-      taper: expect.closeTo(0.2, 9),
+    const [tried] = boxes.filter(({ trials }) => trials.some(({ right }) => !right));
+    if (!tried) throw new Error('the demo has lids that were not right');
+    const box = {
+      ...tried,
+      tenon: [],
+      cuts: [],
+      trials: [{ ...tried.trials.find(({ right }) => !right), seq: 9 }],
+    };
+    const measured = (...readings: ReturnType<typeof bore>[]) =>
+      caseOf({ ...box, bore: readings } as Box, [], GIVEN)?.measured;
+    expect(Object.keys(measured(bore(1, 'mouth', 50, null)) ?? {})).toEqual(['suits']);
+    expect(measured(bore(1, 'mouth', 50, 49.9), bore(2, 'relief', 49.8, null))).toMatchObject({
+      taper: expect.closeTo(0.15, 9),
       oval: expect.closeTo(0.1, 9),
     });
   });

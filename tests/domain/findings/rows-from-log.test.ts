@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Box, Rig, Trial } from '../../../src/domain/box/records.ts';
+import type { Box, Instrument, Rig, Trial } from '../../../src/domain/box/records.ts';
 import { stepLinks } from '../../../src/domain/findings/answers/step-links.ts';
 import { type CutRun, cutRuns } from '../../../src/domain/findings/rows/cut-run.ts';
 import { type FoldedLog, rowsFromLogs } from '../../../src/domain/findings/rows/rows-from-log.ts';
@@ -23,6 +23,8 @@ const demo = (): FoldedLog => {
     log: 'demo',
     boxes: of<Box>('box'),
     rigs: of<Rig>('rig'),
+    calipers: of<Instrument>('instrument'),
+    ownWoods: new Map(),
     runs,
     woodFacts: (wood) => ({ group: 'hardwood', hardness: wood === 'Yellow-poplar' ? 2400 : 5000 }),
   };

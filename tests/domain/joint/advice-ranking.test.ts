@@ -160,7 +160,7 @@ describe('what cannot all be true', () => {
     expect(flags(told, known)).toEqual(expected);
   });
 
-  test('sizes that are a party to it are not reckoned from; where play and feeling differ they are', () => {
+  test('sizes that are a party to it are not calculated from; where play and feeling differ they are', () => {
     const measureAgain = (told: Partial<TrialFit>, known: Partial<KnownJoint> = {}) =>
       advise(told, known).remedies.some(({ remedy }) => remedy === 'measure-again');
     expect(measureAgain(tight, open)).toBe(true);

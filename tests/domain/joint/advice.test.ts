@@ -215,7 +215,7 @@ describe('it says what it does not know', () => {
     expect(answered.ask).not.toContain('bore-ends');
   });
 
-  test('numbers and symptoms that disagree are flagged, and the sizes not reckoned from', () => {
+  test('numbers and symptoms that disagree are flagged, and the sizes not calculated from', () => {
     const advice = advise({ goingOn: ['stiff-all-the-way'] }, { pair: right });
     expect(advice.disagreements).toContain('tight-but-sizes-open');
     expect(remedy(advice, 'measure-again')).toBeDefined();

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type BoreMeasure, boreOf, type Caliper, tenonForBore } from '../../../src/domain/joint/bore.ts';
+import { boreOf } from '../../../src/domain/box/measured.ts';
+import { type BoreMeasure, type Caliper, tenonForBore } from '../../../src/domain/joint/bore.ts';
 import { fitOf } from '../../../src/domain/joint/fit.ts';
 import { checkTenon } from '../../../src/domain/joint/tenon-check.ts';
 import { mm } from '../../../src/domain/units/brands.ts';

@@ -1,5 +1,6 @@
 import { describe } from 'vitest';
-import { boreOf, tenonForBore } from '../../../src/domain/joint/bore.ts';
+import { boreOf } from '../../../src/domain/box/measured.ts';
+import { tenonForBore } from '../../../src/domain/joint/bore.ts';
 import { clearanceBudget, leastWall, usualClearance } from '../../../src/domain/joint/clearance.ts';
 import { dialTarget } from '../../../src/domain/joint/dial.ts';
 import { engagementPercent, usualEngagement } from '../../../src/domain/joint/engagement.ts';

@@ -110,7 +110,7 @@ describe('what is measured becomes a word: wanted 0.3 mm, so right from 0.15 to 
   });
 });
 
-describe('the clearance that the rest is reckoned from', () => {
+describe('the clearance that the rest is calculated from', () => {
   const clearance = (told: Partial<TrialFit>, known: Partial<KnownJoint>) => {
     const { best, clearanceBySizes, clearanceByPlay } = found(told, known);
     return { best, clearanceBySizes, clearanceByPlay };

@@ -1,4 +1,11 @@
-import type { Box } from '../../box/records.ts';
+import type { Given } from '../../box/given.ts';
+import { measuredBore } from '../../box/measured.ts';
+import { pairAsCut } from '../../box/pair.ts';
+import { pieceAt } from '../../box/piece.ts';
+import type { Box, Trial } from '../../box/records.ts';
+import { inSequence } from '../../box/sequence.ts';
+import { usualClearance } from '../../joint/clearance.ts';
+import { fitOf } from '../../joint/fit.ts';
 import { holds, type RunState } from '../../setup/fold.ts';
 import type { Movement } from '../../setup/procedure.ts';
 import { symptomsOf } from '../rows/rows-from-log.ts';
@@ -11,8 +18,12 @@ type Measured = Case['measured'];
  * One box as a case for the suspects: its first trial that was not right, the steps of its set-ups (missed in either part
  * counts as missed; hold points included, for a box is not a statistic), and what moved. Null when every trial was right.
  */
-export const caseOf = (box: Box, runs: readonly RunState[], measured: Measured): Case | null => {
-  const trial = box.trials.find((each) => !each.right);
+export const caseOf = (
+  box: Box,
+  runs: readonly RunState[],
+  given: Pick<Given, 'rig' | 'caliper'>,
+): Case | null => {
+  const trial = inSequence(box.trials).find((each) => !each.right);
   if (!trial) return null;
   const states = runs.filter((run) => run.closed !== 'abandoned').flatMap((run) => run.steps);
   const missed = new Set(
@@ -29,7 +40,7 @@ export const caseOf = (box: Box, runs: readonly RunState[], measured: Measured):
     missed: [...missed],
     done: [...new Set(done)].filter((key) => !missed.has(key)),
     moved: [...new Set(runs.flatMap(movementsOf))],
-    measured,
+    measured: measuredAt(box, trial, given),
   };
 };
 
@@ -38,13 +49,17 @@ const movementsOf = (run: RunState): readonly Movement[] =>
     !undone && event.kind === 'moved' && 'what' in event ? [event.what] : [],
   );
 
-/** Taper and ovality of the bore as measured: the mouth less the relief, along less across, mm. */
-export const shapeOf = (box: Box): Measured => {
-  const at = (where: 'mouth' | 'relief') => box.bore.find((reading) => reading.where === where)?.along.mm;
-  const [mouth, relief] = [at('mouth'), at('relief')];
-  const both = box.bore.find((reading) => reading.across !== null);
+/** What was measured of the joint at a trial, and the clearance that most often suits its pitch, mm. */
+export const measuredAt = (box: Box, { seq }: Trial, given: Pick<Given, 'rig' | 'caliper'>): Measured => {
+  const bore = measuredBore(pieceAt(box, 'recess', seq).readings, given.caliper);
+  const { taper, outOfRound } = (bore.ok && bore.value) || { taper: null, outOfRound: null };
+  const pair = pairAsCut(box, given, seq);
+  const fit = pair && fitOf(pair);
+  const suits = usualClearance(box.plan.pitch.mm);
   return {
-    ...(mouth !== undefined && relief !== undefined && { taper: mouth - relief }),
-    ...(both?.across && { oval: both.along.mm - both.across.mm }),
+    ...(fit?.ok && { clearance: fit.value.clearance }),
+    ...(suits.ok && { suits: suits.value.usual }),
+    ...(taper !== null && { taper }),
+    ...(outOfRound !== null && { oval: outOfRound }),
   };
 };

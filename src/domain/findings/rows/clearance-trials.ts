@@ -1,12 +1,10 @@
-import type { Box, Rig, Trial } from '../../box/records.ts';
+import type { Given } from '../../box/given.ts';
+import { pairAsCut } from '../../box/pair.ts';
+import type { Box, Trial } from '../../box/records.ts';
+import { inSequence } from '../../box/sequence.ts';
 import type { GoingOn } from '../../box/trial-words.ts';
 import { fitOf } from '../../joint/fit.ts';
-import type { Part } from '../../setup/events.ts';
-import { type Millimetres, mm } from '../../units/brands.ts';
 import type { ClearanceTrial } from './joint-row.ts';
-
-/** Tip flat reckoned with while nobody knows it, mm (common practice, no source). The same going in and coming out, so it cancels for one rig. */
-const ASSUMED_TIP_FLAT: Millimetres = mm(0.2);
 
 const SIZE: Partial<Readonly<Record<GoingOn, ClearanceTrial['verdict']>>> = {
   'stiff-all-the-way': 'tight',
@@ -42,34 +40,18 @@ const verdictOf = (trial: Trial, clearance: number): ClearanceTrial['verdict'] |
 };
 
 /** The trials of a box that say something of size, with the clearance as it was at each. */
-export const clearanceTrialsOf = (box: Box, rig: Rig): readonly ClearanceTrial[] => {
-  const bore = mean(box.bore.flatMap((r) => (r.across ? [r.along.mm, r.across.mm] : [r.along.mm])));
-  const tenon = mean(box.tenon.map((r) => r.diameter.mm));
-  if (bore === null || tenon === null) return [];
+export const clearanceTrialsOf = (
+  box: Box,
+  given: Pick<Given, 'rig' | 'caliper'>,
+): readonly ClearanceTrial[] => {
   let fit = 0;
-  return box.trials.flatMap((trial) => {
+  return inSequence(box.trials).flatMap((trial) => {
     if (trial.afterFinish) fit++;
-    const recessDepth = depthAt(box, 'recess', trial.seq);
-    const tenonDepth = depthAt(box, 'tenon', trial.seq);
-    if (recessDepth === null || tenonDepth === null) return [];
-    const tipFlat = rig.tipFlat?.mm ?? ASSUMED_TIP_FLAT;
-    const found = fitOf({
-      pitch: box.plan.pitch.mm,
-      recess: { diameter: mm(bore), depth: recessDepth, tipFlat },
-      tenon: { diameter: mm(tenon), depth: tenonDepth, tipFlat },
-    });
-    if (!found.ok) return [];
+    const pair = pairAsCut(box, given, trial.seq);
+    const found = pair && fitOf(pair);
+    if (!found?.ok) return [];
     const { clearance } = found.value;
     const verdict = verdictOf(trial, clearance);
     return verdict ? [{ clearance, verdict, fit }] : [];
   });
-};
-
-const mean = (values: readonly number[]): number | null =>
-  values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
-
-/** The deepest that part had been cut by then. */
-const depthAt = (box: Box, part: Part, seq: number): Millimetres | null => {
-  const depths = box.cuts.filter((cut) => cut.part === part && cut.seq <= seq).map((cut) => cut.depth.mm);
-  return depths.length === 0 ? null : mm(Math.max(...depths));
 };

@@ -60,7 +60,7 @@ export interface JointRow {
   /** Of the first trial; for a joint scrapped for its thread, whatever was noted. */
   readonly symptoms: readonly Symptom[];
   readonly clearanceTrials: readonly ClearanceTrial[];
-  /** False: the clearances were reckoned with an assumed tip flat, alike for all joints of this rig. */
+  /** False: the clearances were worked out with an assumed tip flat, alike for all joints of this rig. */
   readonly tipFlatKnown: boolean;
 }
 

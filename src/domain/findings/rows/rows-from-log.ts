@@ -1,4 +1,5 @@
-import type { Box, Rig, Trial } from '../../box/records.ts';
+import { givenOfBox, type Workshop } from '../../box/given.ts';
+import type { Box, Trial } from '../../box/records.ts';
 import { threadWood } from '../../box/story.ts';
 import type { Part } from '../../setup/events.ts';
 import type { StepStatus } from '../../setup/fold.ts';
@@ -22,11 +23,10 @@ export interface WoodFacts {
   readonly hardness: number | null;
 }
 
-/** One log, folded: its boxes by id, the rigs and set-up runs they name, and what is known of their woods. */
-export interface FoldedLog {
+/** One log, folded: its boxes by id, the workshop and set-up runs they name, and what is known of their woods. */
+export interface FoldedLog extends Workshop {
   readonly log: string;
   readonly boxes: ReadonlyMap<string, Box>;
-  readonly rigs: ReadonlyMap<string, Rig>;
   readonly runs: ReadonlyMap<string, CutRun>;
   readonly woodFacts: (wood: string) => WoodFacts;
 }
@@ -90,12 +90,12 @@ const lineageOf = (run: CutRun): readonly string[] =>
 const rowOf = (
   id: string,
   box: Box,
-  { log, rigs, woodFacts }: FoldedLog,
+  { log, woodFacts, ...workshop }: FoldedLog,
   cut: readonly CutRun[],
   experience: number,
 ): Omit<JointRow, 'cluster'> => {
   const wood = weakerCarrier(box, woodFacts);
-  const rig = rigs.get(box.rigId);
+  const given = givenOfBox(workshop, box);
   return {
     id,
     log,
@@ -112,8 +112,8 @@ const rowOf = (
     steps: { recess: stepsAtCut(cut, 'recess'), tenon: stepsAtCut(cut, 'tenon') },
     firstTry: firstTryOf(box),
     symptoms: box.trials[0] ? symptomsOf(box.trials[0]) : [],
-    clearanceTrials: rig ? clearanceTrialsOf(box, rig) : [],
-    tipFlatKnown: rig?.tipFlat != null,
+    clearanceTrials: clearanceTrialsOf(box, given),
+    tipFlatKnown: given.rig.tipFlat !== null,
   };
 };
 

@@ -1,17 +1,17 @@
 import '../plan/style.css';
 import '../dock.css';
 import { changeBox } from '../../../app/boxes.ts';
-import { depthReached } from '../../../app/cutting.ts';
-import type { Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
+import type { CalculatedBox } from '../../../domain/box/calculate.ts';
+import { depthReached } from '../../../domain/box/cuts.ts';
 import type { Box } from '../../../domain/box/records.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { measureWords, roundWords, taperWords, boreWords as words } from '../measure-words.ts';
+import { AssumedNote } from '../plan/assumptions.tsx';
 import { BigAnswer } from '../plan/big-answer.tsx';
 import { NoPlan } from '../plan/no-plan.tsx';
-import { StoodIn } from '../plan/stand-ins.tsx';
-import { useReckoned } from '../plan/use-planned.ts';
+import { useCalculated } from '../plan/use-calculated.ts';
 import { amountWords, sizeWords } from '../plan/words.ts';
 import type { StageProps } from '../stage-props.ts';
 import { CaliperOffset } from './caliper.tsx';
@@ -21,22 +21,22 @@ import { ReadingList, withAt } from './reading-list.tsx';
 /** The plain bore, read; the tenon that follows from it. */
 const BoreStage = ({ onHand }: StageProps) => {
   const { id, box } = onHand;
-  const known = useReckoned(box);
+  const known = useCalculated(box);
   if (!known) return <div aria-busy="true" />;
-  const { given, reckoned } = known;
+  const { given, calculated } = known;
   const isFirst = box.bore.length === 0;
   const hasMouth = box.bore.some(({ where }) => where === 'mouth');
   return (
     <>
       {isFirst && <p>{words.first}</p>}
-      {!isFirst && reckoned.ok && <TenonToTurn reckoned={reckoned.value} box={box} />}
-      {!reckoned.ok && <NoPlan refusal={reckoned.error} />}
+      {!isFirst && calculated.ok && <TenonToTurn calculated={calculated.value} box={box} />}
+      {!calculated.ok && <NoPlan refusal={calculated.error} />}
       <BoreForm
         key={box.bore.length}
         boxId={id}
         isFirst={isFirst}
         where={hasMouth ? 'relief' : 'mouth'}
-        overCrests={depthReached(box.cuts, 'recess') !== null}
+        overCrests={depthReached(box, 'recess') !== null}
       />
       <ReadingList
         readings={box.bore}
@@ -47,7 +47,7 @@ const BoreStage = ({ onHand }: StageProps) => {
         onPutBack={(reading, at) => changeBox(id, (now) => ({ ...now, bore: withAt(now.bore, reading, at) }))}
       />
       <CaliperOffset onHand={onHand} caliper={given.caliper} />
-      {reckoned.ok && <StoodIn standIns={reckoned.value.standIns} />}
+      {calculated.ok && <AssumedNote assumed={calculated.value.assumed} />}
       {!isFirst && (
         <div class="dock">
           {box.plan.route === 'recess-first' ? (
@@ -70,9 +70,9 @@ export default BoreStage;
 /** How far off the opening planned is worth a question, mm. */
 const WORTH_ASKING = 1;
 
-const TenonToTurn = ({ reckoned, box }: { reckoned: Reckoned; box: Box }) => {
+const TenonToTurn = ({ calculated, box }: { calculated: CalculatedBox; box: Box }) => {
   const { unit } = settings.value;
-  const { bore, target, recessCutTo, plan } = reckoned;
+  const { bore, target, recessCutTo, plan } = calculated;
   const offPlan = bore.mean - box.plan.opening.mm;
   return (
     <>
@@ -84,7 +84,7 @@ const TenonToTurn = ({ reckoned, box }: { reckoned: Reckoned; box: Box }) => {
       <p class="zero">
         {words.zero} <b>{words.plus(sizeWords(target.fromZero, unit))}</b>
       </p>
-      <Later load={() => import('./own-allowance.tsx')} props={{ reckoned }} />
+      <Later load={() => import('./own-allowance.tsx')} props={{ calculated }} />
       <section>
         <h3>{words.tells}</h3>
         <p>

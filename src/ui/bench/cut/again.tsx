@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { BoxOnHand } from '../../../app/boxes.ts';
-import { depthReached, recordPass } from '../../../app/cutting.ts';
+import { recordPass } from '../../../app/cutting.ts';
 import { settings } from '../../../app/session.ts';
+import { depthReached } from '../../../domain/box/cuts.ts';
 import type { Rig } from '../../../domain/box/records.ts';
 import { benchStep, type Dial, dialTarget } from '../../../domain/joint/dial.ts';
 import type { Part } from '../../../domain/setup/events.ts';
@@ -36,7 +37,7 @@ export const CutAgain = ({ onHand, part, run, rig, dial, by }: Props) => {
   const deeper = useSignal(Math.min(MOST, Math.max(0, by)));
   const { unit } = settings.value;
   const step = benchStep[unit === 'in' ? 'inch' : 'metric'];
-  const reached = depthReached(onHand.box.cuts, part);
+  const reached = depthReached(onHand.box, part);
   const depth = mm((reached?.mm ?? 0) + deeper.value);
   const onDial = (length: Millimetres) => {
     const target = dial ? dialTarget(length, dial) : null;

@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { BoxOnHand } from '../../../app/boxes.ts';
-import { cutsOf, type NextPass, recordPass, takeBackPass } from '../../../app/cutting.ts';
+import { recordPass, takeBackPass } from '../../../app/cutting.ts';
 import { settings } from '../../../app/session.ts';
+import { cutsOf, type NextPass } from '../../../domain/box/cuts.ts';
 import type { Rig } from '../../../domain/box/records.ts';
 import type { PlannedPass } from '../../../domain/joint/plan.ts';
 import type { Part } from '../../../domain/setup/events.ts';
@@ -32,7 +33,7 @@ interface Props {
 export const CutPass = ({ onHand, part, run, rig, next, of, over }: Props) => {
   const aside = useSignal<'moved' | 'list' | null>(null);
   const { pass, number, isLast } = next;
-  const last = cutsOf(onHand.box.cuts, part).at(-1);
+  const last = cutsOf(onHand.box, part).at(-1);
 
   if (aside.value === 'moved')
     return <CutMoved onHand={onHand} run={run} onStay={() => (aside.value = null)} />;

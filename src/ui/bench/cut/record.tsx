@@ -1,8 +1,9 @@
 import { useSignal } from '@preact/signals';
 import type { BoxOnHand } from '../../../app/boxes.ts';
-import { changeDepth, cutsOf, takeBackPass } from '../../../app/cutting.ts';
+import { changeDepth, takeBackPass } from '../../../app/cutting.ts';
 import { settings } from '../../../app/session.ts';
 import { openRun, record } from '../../../app/set-up-run.ts';
+import { cutsOf } from '../../../domain/box/cuts.ts';
 import type { Cut } from '../../../domain/box/records.ts';
 import type { Part } from '../../../domain/setup/events.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
@@ -23,7 +24,7 @@ interface Props {
 
 /** What was cut, each pass open to being put right; and how to go on from here. */
 export const CutRecord = ({ onHand, part, run, onBack }: Props) => {
-  const cuts = cutsOf(onHand.box.cuts, part);
+  const cuts = cutsOf(onHand.box, part);
   const last = cuts.at(-1);
   const finish = async () => {
     await openRun(run.runId);

@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
-import { turnsToStop } from '../../../app/cutting.ts';
 import { settings } from '../../../app/session.ts';
+import { turnsToStop } from '../../../domain/box/cuts.ts';
 import type { Hand } from '../../../domain/box/records.ts';
 import { cuttingSense } from '../../../domain/joint/cutting-sense.ts';
 import type { DialTarget } from '../../../domain/joint/dial.ts';

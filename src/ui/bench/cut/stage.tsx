@@ -1,9 +1,8 @@
 import './style.css';
-import { depthReached, nextPass } from '../../../app/cutting.ts';
-import { passesTo, planOf, type Reckoned } from '../../../app/plan-of.ts';
+import { type CalculatedBox, calculate } from '../../../domain/box/calculate.ts';
+import { depthReached, nextPass } from '../../../domain/box/cuts.ts';
+import { passesOf } from '../../../domain/box/pair.ts';
 import { isReady, latestRun, type Stage } from '../../../domain/box/stages.ts';
-import type { PlannedPass } from '../../../domain/joint/plan.ts';
-import { ok, type Result } from '../../../domain/result.ts';
 import type { Part } from '../../../domain/setup/events.ts';
 import type { Millimetres } from '../../../domain/units/brands.ts';
 import { hrefTo, route } from '../../shell/route.ts';
@@ -24,9 +23,9 @@ const CutStage = ({ onHand, runs, stage }: StageProps & { readonly stage: Stage 
   if (!run || !isReady(run)) return <CutNotReady run={run} part={part} />;
   if (!given) return <div aria-busy="true" />;
 
-  const reckoned = planOf(box, given);
-  const passes = reckoned.ok ? passesFor(part, reckoned.value) : reckoned;
-  if (!reckoned.ok || !passes.ok)
+  const calculated = calculate(box, given);
+  const passes = calculated.ok ? passesOf(part, calculated.value) : calculated;
+  if (!calculated.ok || !passes.ok)
     return (
       <>
         <p>{words.noSizes}</p>
@@ -40,24 +39,18 @@ const CutStage = ({ onHand, runs, stage }: StageProps & { readonly stage: Stage 
   const shared = { onHand, part, run, rig: given.rig };
   const [, , again, by] = route.value;
   // A groove from an earlier set-up, picked up again: what is cut now is a correction.
-  const reached = depthReached(box.cuts, part);
+  const reached = depthReached(box, part);
   if (reached && (again === 'again' || (run.groove && run.closed === null)))
-    return <CutAgain {...shared} dial={reckoned.value.input.dial} by={Number(by) || 0} />;
+    return <CutAgain {...shared} dial={calculated.value.input.dial} by={Number(by) || 0} />;
   const next = nextPass(passes.value, reached);
   if (run.closed === null && next)
-    return <CutPass {...shared} next={next} of={passes.value.length} over={overSize(part, reckoned.value)} />;
+    return (
+      <CutPass {...shared} next={next} of={passes.value.length} over={overSize(part, calculated.value)} />
+    );
   return <CutRecord onHand={onHand} part={part} run={run} />;
 };
 
 export default CutStage;
 
-/** As planned; a tenon over or under size is cut to the depth that suits it. */
-const passesFor = (part: Part, reckoned: Reckoned): Result<readonly PlannedPass[]> => {
-  const { plan, check } = reckoned;
-  return part === 'tenon' && check && check.verdict !== 'right'
-    ? passesTo(reckoned, check.depthToSuit)
-    : ok(plan.passes);
-};
-
-const overSize = (part: Part, { check }: Reckoned): Millimetres | null =>
+const overSize = (part: Part, { check }: CalculatedBox): Millimetres | null =>
   part === 'tenon' && check && check.verdict !== 'right' ? check.over : null;

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
-import { turnsStep } from '../../../app/cutting.ts';
 import { openRun } from '../../../app/set-up-run.ts';
+import { turnsStep } from '../../../domain/box/cuts.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
 import { ReadingForm } from '../../set-up/step/reading-form.tsx';
 import { cutWords as words } from './words.ts';

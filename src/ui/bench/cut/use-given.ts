@@ -1,6 +1,7 @@
 import type { BoxOnHand } from '../../../app/boxes.ts';
-import { type Given, givenFor } from '../../../app/plan-of.ts';
+import { givenFor } from '../../../app/calculated.ts';
 import { logId } from '../../../app/session.ts';
+import type { Given } from '../../../domain/box/given.ts';
 import { useLive } from '../../parts/use-live.ts';
 
 /** Rig, caliper and woods of the box on hand; undefined until they are read. */

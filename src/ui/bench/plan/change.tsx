@@ -1,6 +1,6 @@
 import { type BoxOnHand, changeBox } from '../../../app/boxes.ts';
-import type { Given } from '../../../app/plan-of.ts';
 import { woodsToChoose } from '../../../app/woods-to-choose.ts';
+import type { Given } from '../../../domain/box/given.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { PlanQuestions } from './form.tsx';
 import { textsOf } from './texts.ts';

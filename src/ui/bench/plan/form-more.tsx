@@ -1,6 +1,6 @@
 import { settings } from '../../../app/session.ts';
-import { USUAL } from '../../../app/usual-figures.ts';
 import type { WoodsToChoose } from '../../../app/woods-to-choose.ts';
+import { ASSUMED } from '../../../domain/box/assumed.ts';
 import type { Grain, PassHabit, Plan, Rig } from '../../../domain/box/records.ts';
 import { usualClearance } from '../../../domain/joint/clearance.ts';
 import { readPitch } from '../../../domain/units/read-quantity.ts';
@@ -56,7 +56,7 @@ export const FitFields = ({ form, rig }: { form: PlanForm; rig: Rig }) => {
           name="dialTurns"
           label={words.dialTurns}
           hint={
-            rig.travelPerTurn ? words.dialTurnsHint : words.dialGuess(sizeWords(USUAL.travelPerTurn, unit))
+            rig.travelPerTurn ? words.dialTurnsHint : words.dialGuess(sizeWords(ASSUMED.travelPerTurn, unit))
           }
         />
       )}

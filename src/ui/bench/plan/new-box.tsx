@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { newestBox } from '../../../app/boxes.ts';
-import { givenFor } from '../../../app/plan-of.ts';
+import { givenFor } from '../../../app/calculated.ts';
 import { allRigs, FIRST_RIG_ID } from '../../../app/rigs.ts';
 import { logId } from '../../../app/session.ts';
 import { startBox } from '../../../app/start-box.ts';

@@ -1,4 +1,4 @@
-import { USUAL } from '../../../app/usual-figures.ts';
+import { ASSUMED } from '../../../domain/box/assumed.ts';
 import type { Rig } from '../../../domain/box/records.ts';
 import type { Refusal } from '../../../domain/result.ts';
 import { MM_PER_INCH } from '../../../domain/units/brands.ts';
@@ -34,7 +34,7 @@ export const placeRefusal = (
   if (refusal.problem !== 'conflict') return { field, refusal };
   const { given, nearest, quantity } = refusal;
   if (field === 'dialTurns') {
-    const travel = rig.travelPerTurn?.mm ?? USUAL.travelPerTurn;
+    const travel = rig.travelPerTurn?.mm ?? ASSUMED.travelPerTurn;
     const inTurns = nearest === null ? null : typable(nearest / travel, given / travel, TURN_STEP);
     return { field, refusal: { ...refusal, given: given / travel, nearest: inTurns, quantity: 'turns' } };
   }

@@ -1,4 +1,4 @@
-import type { Reckoned } from '../../../app/plan-of.ts';
+import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import type { Plan } from '../../../domain/box/records.ts';
 import type { PlannedPass } from '../../../domain/joint/plan.ts';
 import type { PlanLengths } from '../../../domain/joint/plan-lengths.ts';
@@ -24,7 +24,7 @@ export const LETTERS = {
 const reliefNote = ({ reliefWidth, reliefDepth }: PlanLengths, unit: Unit): string =>
   words.pastRoot(roughWords(reliefWidth, unit), sizeWords(reliefDepth, unit));
 
-export const recessRows = ({ plan }: Reckoned, { opening }: Plan, unit: Unit): SizeRow[] => {
+export const recessRows = ({ plan }: CalculatedBox, { opening }: Plan, unit: Unit): SizeRow[] => {
   const { lengths } = plan;
   return [
     { letter: LETTERS.recess, name: words.recessDiameter, value: opening.text },
@@ -44,7 +44,7 @@ export const recessRows = ({ plan }: Reckoned, { opening }: Plan, unit: Unit): S
   ];
 };
 
-export const tenonRows = ({ plan, target, isBoreMeasured }: Reckoned, unit: Unit): SizeRow[] => {
+export const tenonRows = ({ plan, target, isBoreMeasured }: CalculatedBox, unit: Unit): SizeRow[] => {
   const { lengths } = plan;
   return [
     {
@@ -72,7 +72,7 @@ export const tenonRows = ({ plan, target, isBoreMeasured }: Reckoned, unit: Unit
 export const dialWords = ({ dial }: PlannedPass): string | null =>
   dial && words.dialTurns(dial.wholeTurns, dial.marks, writeTurns(dial.turns, { places: 2 }));
 
-export const threadRows = ({ plan }: Reckoned, { pitch, threads }: Plan, unit: Unit): SizeRow[] => {
+export const threadRows = ({ plan }: CalculatedBox, { pitch, threads }: Plan, unit: Unit): SizeRow[] => {
   const { lengths, sizes, passes, fit, clearance } = plan;
   return [
     {
@@ -110,7 +110,7 @@ export const threadRows = ({ plan }: Reckoned, { pitch, threads }: Plan, unit: U
   ];
 };
 
-export const blankRows = ({ plan }: Reckoned, unit: Unit): SizeRow[] => {
+export const blankRows = ({ plan }: CalculatedBox, unit: Unit): SizeRow[] => {
   const { blank, recessReliefDiameter } = plan.lengths;
   const { wall, least } = plan.wall;
   const cost: SizeRow = {
@@ -133,7 +133,7 @@ export const blankRows = ({ plan }: Reckoned, unit: Unit): SizeRow[] => {
       ];
 };
 
-export const slideRows = ({ plan: { places } }: Reckoned, unit: Unit): SizeRow[] => [
+export const slideRows = ({ plan: { places } }: CalculatedBox, unit: Unit): SizeRow[] => [
   { name: words.tenonPlace, value: roughWords(places.tenon, unit), note: words.placeNote },
   { name: words.recessPlace, value: roughWords(places.recess, unit) },
   places.travel === null

@@ -1,5 +1,5 @@
-import type { Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
+import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import type { Plan } from '../../../domain/box/records.ts';
 import { BoxSection } from '../../drawings/box-section/box-section.tsx';
 import { LETTERS } from './rows.ts';
@@ -11,8 +11,8 @@ const BODY_PER_OUTSIDE = 0.5;
 const HOLLOW_OF_TENON = 0.8;
 
 /** The box in section, its joint to scale. */
-export const PlanSection = ({ reckoned, plan }: { reckoned: Reckoned; plan: Plan }) => {
-  const { input, plan: joint, target } = reckoned;
+export const PlanSection = ({ calculated, plan }: { calculated: CalculatedBox; plan: Plan }) => {
+  const { input, plan: joint, target } = calculated;
   const { lengths, wall, sizes } = joint;
   const { unit } = settings.value;
   const outside = plan.outside?.mm ?? lengths.recessReliefDiameter + 2 * wall.least;

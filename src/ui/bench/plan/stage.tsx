@@ -1,29 +1,29 @@
 import './style.css';
 import '../dock.css';
 import { useSignal } from '@preact/signals';
-import type { Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
+import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import type { Plan } from '../../../domain/box/records.ts';
 import { JointLinks } from '../../joint/joint-links.tsx';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import type { StageProps } from '../stage-props.ts';
+import { Assumptions } from './assumptions.tsx';
 import { BigAnswer } from './big-answer.tsx';
 import { NoPlan } from './no-plan.tsx';
 import { blankRows, recessRows, slideRows, tenonRows, threadRows } from './rows.ts';
 import { PlanSection } from './section.tsx';
 import { Sizes } from './sizes.tsx';
-import { StandIns } from './stand-ins.tsx';
-import { useReckoned } from './use-planned.ts';
+import { useCalculated } from './use-calculated.ts';
 import { roughWords, warningWords, planWords as words } from './words.ts';
 
 /** Every size of the box, what to look out for, and what was assumed. */
 const PlanStage = ({ onHand }: StageProps) => {
   const { box } = onHand;
   const changing = useSignal(false);
-  const known = useReckoned(box);
+  const known = useCalculated(box);
   if (!known) return <div aria-busy="true" />;
-  const { given, reckoned } = known;
+  const { given, calculated } = known;
   const change = (
     <button
       type="button"
@@ -53,16 +53,16 @@ const PlanStage = ({ onHand }: StageProps) => {
         {change}
       </>
     );
-  if (!reckoned.ok)
+  if (!calculated.ok)
     return (
       <>
-        <NoPlan refusal={reckoned.error} />
+        <NoPlan refusal={calculated.error} />
         {change}
       </>
     );
   return (
     <>
-      <PlanSheet reckoned={reckoned.value} plan={box.plan} rigId={box.rigId} />
+      <PlanSheet calculated={calculated.value} plan={box.plan} rigId={box.rigId} />
       {change}
       <div class="dock">
         <a class="act main" href={hrefTo('bench', 'bore')}>
@@ -75,9 +75,9 @@ const PlanStage = ({ onHand }: StageProps) => {
 
 export default PlanStage;
 
-const PlanSheet = ({ reckoned, plan, rigId }: { reckoned: Reckoned; plan: Plan; rigId: string }) => {
+const PlanSheet = ({ calculated, plan, rigId }: { calculated: CalculatedBox; plan: Plan; rigId: string }) => {
   const { unit } = settings.value;
-  const { warnings, lengths } = reckoned.plan;
+  const { warnings, lengths } = calculated.plan;
   return (
     <>
       <BigAnswer
@@ -96,18 +96,18 @@ const PlanSheet = ({ reckoned, plan, rigId }: { reckoned: Reckoned; plan: Plan; 
           </ul>
         </section>
       )}
-      <PlanSection reckoned={reckoned} plan={plan} />
+      <PlanSection calculated={calculated} plan={plan} />
       <Later
         load={() => import('../../joint/joint-glance.tsx')}
-        props={{ reckoned, pitch: plan.pitch.text }}
+        props={{ calculated, pitch: plan.pitch.text }}
       />
       <JointLinks />
-      <Sizes heading={words.recessHead(plan.recessIn)} rows={recessRows(reckoned, plan, unit)} />
-      <Sizes heading={words.tenonHead(plan.recessIn)} rows={tenonRows(reckoned, unit)} />
-      <Sizes heading={words.threadHead} rows={threadRows(reckoned, plan, unit)} />
-      <Sizes heading={words.blankHead} rows={blankRows(reckoned, unit)} />
-      <Sizes heading={words.slideHead} rows={slideRows(reckoned, unit)} />
-      <StandIns standIns={reckoned.standIns} rigId={rigId} />
+      <Sizes heading={words.recessHead(plan.recessIn)} rows={recessRows(calculated, plan, unit)} />
+      <Sizes heading={words.tenonHead(plan.recessIn)} rows={tenonRows(calculated, unit)} />
+      <Sizes heading={words.threadHead} rows={threadRows(calculated, plan, unit)} />
+      <Sizes heading={words.blankHead} rows={blankRows(calculated, unit)} />
+      <Sizes heading={words.slideHead} rows={slideRows(calculated, unit)} />
+      <Assumptions assumed={calculated.assumed} rigId={rigId} />
     </>
   );
 };

@@ -1,4 +1,4 @@
-import type { StandIn } from '../../../app/plan-input-of.ts';
+import type { Assumption } from '../../../domain/box/assumed.ts';
 import type { Plan } from '../../../domain/box/records.ts';
 import type { PlanWarning } from '../../../domain/joint/plan-warnings.ts';
 import { type Millimetres, mm, turns } from '../../../domain/units/brands.ts';
@@ -154,18 +154,18 @@ export const warningWords = (warning: PlanWarning, unit: Unit): string => {
   }
 };
 
-const standInName: Readonly<Record<Exclude<StandIn['what'], 'wood'>, string>> = {
+const standInName: Readonly<Record<Exclude<Assumption['what'], 'wood'>, string>> = {
   cutterRadius: 'a cutter radius',
   tipFlat: 'a tip flat',
   aheadOfTooth: 'a cutter body ahead of the tooth',
   travelPerTurn: 'a cross-slide travel for one turn',
 };
 
-/** What was reckoned with in place of something not known yet. */
-export const standInWords = (standIn: StandIn, unit: Unit): string =>
-  standIn.what === 'wood'
-    ? `${standIn.wood} is in no table: reckoned to move like a usual wood of its kind.`
-    : `Reckoned with ${standInName[standIn.what]} of ${usualFigure(standIn.length, unit)}: you have not told me yours.`;
+/** What was calculated with in place of something not known yet. */
+export const assumptionWords = (assumption: Assumption, unit: Unit): string =>
+  assumption.what === 'wood'
+    ? `${assumption.wood} is in no table: reckoned to move like a usual wood of its kind.`
+    : `CalculatedBox with ${standInName[assumption.what]} of ${usualFigure(assumption.length, unit)}: you have not told me yours.`;
 
 /** A usual figure carries no more digits than it deserves: thou when small, else a workshop fraction. */
 export const usualFigure = (length: Millimetres, unit: Unit): string => {

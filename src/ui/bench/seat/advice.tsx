@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { BoxOnHand } from '../../../app/boxes.ts';
-import { planOf } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
+import { calculate } from '../../../domain/box/calculate.ts';
 import type { Seat } from '../../../domain/box/records.ts';
 import { toBenchStep } from '../../../domain/joint/dial.ts';
 import { mostRemoval, planSeat } from '../../../domain/joint/seat.ts';
@@ -50,10 +50,10 @@ const GrainAdvice = ({ onHand, seat, toGo }: { onHand: BoxOnHand; seat: Seat; to
   const given = useGiven(onHand);
   const { unit } = settings.value;
   if (!given) return <div aria-busy="true" />;
-  const reckoned = planOf(onHand.box, given);
-  if (!reckoned.ok) return <p>{words.noPlan}</p>;
+  const calculated = calculate(onHand.box, given);
+  if (!calculated.ok) return <p>{words.noPlan}</p>;
 
-  const { pitch, lengths } = { pitch: onHand.box.plan.pitch.mm, lengths: reckoned.value.plan.lengths };
+  const { pitch, lengths } = { pitch: onHand.box.plan.pitch.mm, lengths: calculated.value.plan.lengths };
   // Ahead of the tenon lies the relief, into which its thread may run: only the floor stops it.
   const room = { bottomGap: lengths.bottomGap, freeThread: lengths.bottomGap };
   const at = { toGo: radFromDegrees(degrees(toGo)) };

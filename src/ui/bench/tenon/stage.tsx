@@ -1,17 +1,17 @@
 import '../plan/style.css';
 import '../dock.css';
 import { changeBox } from '../../../app/boxes.ts';
-import { depthReached } from '../../../app/cutting.ts';
-import type { Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
+import type { CalculatedBox } from '../../../domain/box/calculate.ts';
+import { depthReached } from '../../../domain/box/cuts.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { ReadingList, withAt } from '../bore/reading-list.tsx';
 import { measureWords, tenonWords as words } from '../measure-words.ts';
+import { AssumedNote } from '../plan/assumptions.tsx';
 import { BigAnswer } from '../plan/big-answer.tsx';
 import { NoPlan } from '../plan/no-plan.tsx';
-import { StoodIn } from '../plan/stand-ins.tsx';
-import { useReckoned } from '../plan/use-planned.ts';
+import { useCalculated } from '../plan/use-calculated.ts';
 import { amountWords, sizeWords } from '../plan/words.ts';
 import type { StageProps } from '../stage-props.ts';
 import { TenonForm } from './form.tsx';
@@ -20,25 +20,25 @@ import { TenonVerdict } from './verdict.tsx';
 /** The turned tenon, read, and what it does to the fit before any thread is cut. */
 const TenonStage = ({ onHand }: StageProps) => {
   const { id, box } = onHand;
-  const known = useReckoned(box);
+  const known = useCalculated(box);
   if (!known) return <div aria-busy="true" />;
-  const { reckoned } = known;
+  const { calculated } = known;
   const isFirst = box.tenon.length === 0;
-  const counted = reckoned.ok ? (reckoned.value.tenon?.counted ?? []) : box.tenon;
-  const isOver = reckoned.ok && reckoned.value.check?.verdict === 'over';
+  const counted = calculated.ok ? (calculated.value.tenon?.counted ?? []) : box.tenon;
+  const isOver = calculated.ok && calculated.value.check?.verdict === 'over';
   const setUp = box.plan.route === 'recess-first' ? 'set-up-tenon' : 'set-up-recess';
   return (
     <>
-      {reckoned.ok ? (
-        <Answer reckoned={reckoned.value} pitch={box.plan.pitch.text} />
+      {calculated.ok ? (
+        <Answer calculated={calculated.value} pitch={box.plan.pitch.text} />
       ) : (
-        <NoPlan refusal={reckoned.error} />
+        <NoPlan refusal={calculated.error} />
       )}
       <TenonForm
         key={box.tenon.length}
         boxId={id}
         heading={isFirst ? null : isOver ? words.turnedAgain : measureWords.another}
-        overCrests={depthReached(box.cuts, 'tenon') !== null}
+        overCrests={depthReached(box, 'tenon') !== null}
       />
       <ReadingList
         readings={box.tenon}
@@ -51,7 +51,7 @@ const TenonStage = ({ onHand }: StageProps) => {
           changeBox(id, (now) => ({ ...now, tenon: withAt(now.tenon, reading, at) }))
         }
       />
-      {reckoned.ok && <StoodIn standIns={reckoned.value.standIns} />}
+      {calculated.ok && <AssumedNote assumed={calculated.value.assumed} />}
       {!isFirst && (
         <div class="dock">
           <a class="act main" href={hrefTo('bench', setUp)}>
@@ -65,14 +65,14 @@ const TenonStage = ({ onHand }: StageProps) => {
 
 export default TenonStage;
 
-const Answer = ({ reckoned, pitch }: { reckoned: Reckoned; pitch: string }) => {
+const Answer = ({ calculated, pitch }: { calculated: CalculatedBox; pitch: string }) => {
   const { unit } = settings.value;
-  const { target, tenon, check, isBoreMeasured } = reckoned;
+  const { target, tenon, check, isBoreMeasured } = calculated;
   if (tenon && check)
     return (
       <>
-        <TenonVerdict reckoned={reckoned} tenon={tenon} check={check} />
-        <Later load={() => import('../../joint/joint-glance.tsx')} props={{ reckoned, pitch }} />
+        <TenonVerdict calculated={calculated} tenon={tenon} check={check} />
+        <Later load={() => import('../../joint/joint-glance.tsx')} props={{ calculated, pitch }} />
       </>
     );
   return (

@@ -1,6 +1,7 @@
-import { passesTo, type Reckoned } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
-import type { TenonMeasure } from '../../../app/tenon-of.ts';
+import type { CalculatedBox } from '../../../domain/box/calculate.ts';
+import type { MeasuredTenon } from '../../../domain/box/measured.ts';
+import { passesTo } from '../../../domain/box/pair.ts';
 import { targetFor } from '../../../domain/joint/fit-target.ts';
 import type { TenonCheck } from '../../../domain/joint/tenon-check.ts';
 import { writePercent } from '../../../domain/units/write-quantity.ts';
@@ -10,15 +11,15 @@ import { dialWords } from '../plan/rows.ts';
 import { amountWords, sizeWords } from '../plan/words.ts';
 
 interface Props {
-  readonly reckoned: Reckoned;
-  readonly tenon: TenonMeasure;
+  readonly calculated: CalculatedBox;
+  readonly tenon: MeasuredTenon;
   readonly check: TenonCheck;
 }
 
 /** Over, under or on size, what that does to the fit, and the two ways out. */
-export const TenonVerdict = ({ reckoned, tenon, check }: Props) => {
+export const TenonVerdict = ({ calculated, tenon, check }: Props) => {
   const { unit } = settings.value;
-  const { target, plan } = reckoned;
+  const { target, plan } = calculated;
   const band = targetFor(plan.clearance.clearance);
   const [first, second] = tenon.counted;
   const measured = first && !second ? first.diameter.text : sizeWords(tenon.mean, unit);
@@ -41,22 +42,22 @@ export const TenonVerdict = ({ reckoned, tenon, check }: Props) => {
       )}
       {tenon.taper !== null && <p>{tenonTaperWords(tenon.taper, unit)}</p>}
       {check.verdict !== 'right' &&
-        (isThread ? <OtherWay reckoned={reckoned} check={check} /> : <p class="ask">{words.noThread}</p>)}
+        (isThread ? <OtherWay calculated={calculated} check={check} /> : <p class="ask">{words.noThread}</p>)}
     </>
   );
 };
 
 /** The thread cut deeper or shallower instead, so that the clearance is as planned. */
-const OtherWay = ({ reckoned, check }: Omit<Props, 'tenon'>) => {
+const OtherWay = ({ calculated, check }: Omit<Props, 'tenon'>) => {
   const { unit } = settings.value;
   const isOver = check.verdict === 'over';
-  const passes = passesTo(reckoned, check.depthToSuit);
+  const passes = passesTo(calculated, check.depthToSuit);
   // Beyond the V there is no such depth.
   if (!passes.ok) return null;
   const last = passes.value.at(-1);
   const dial = last ? dialWords(last) : null;
   const depth = sizeWords(check.depthToSuit, unit);
-  const planned = sizeWords(reckoned.pair.tenon.depth, unit);
+  const planned = sizeWords(calculated.pair.tenon.depth, unit);
   return (
     <section>
       <h3>{words.instead}</h3>

@@ -22,7 +22,7 @@ export const AdviceChange = ({
   remedy: Remedy;
   before: FitState;
   known: KnownJoint;
-  /** The end play was measured, not reckoned from sizes. */
+  /** The end play was measured, not calculated from sizes. */
   felt: boolean;
 }) => {
   const { unit } = settings.value;

@@ -181,9 +181,9 @@ export const remedyWhy: Readonly<Partial<Record<RemedyKey, string>>> = {
 };
 
 export const basisWord: Readonly<Record<Basis, string>> = {
-  play: 'Reckoned from the end play you measured.',
-  sizes: 'Reckoned from the measured sizes.',
-  'two-tries': 'Reckoned from how far it went before and after.',
+  play: 'CalculatedBox from the end play you measured.',
+  sizes: 'CalculatedBox from the measured sizes.',
+  'two-tries': 'CalculatedBox from how far it went before and after.',
   feel: 'No number to reckon from: the least step a dial and a hand can do.',
 };
 

@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { BoxOnHand } from '../../../app/boxes.ts';
-import { planOf } from '../../../app/plan-of.ts';
 import { settings } from '../../../app/session.ts';
-import { adviceOn, knownJoint } from '../../../app/trial-advice.ts';
+import { calculate } from '../../../domain/box/calculate.ts';
+import { adviceOn, knownJoint } from '../../../domain/box/known-joint.ts';
 import type { Trial } from '../../../domain/box/records.ts';
 import { refusalWords } from '../../words/refusal.ts';
 import { useGiven } from '../cut/use-given.ts';
@@ -17,9 +17,9 @@ export const Advice = ({ onHand, trial }: { onHand: BoxOnHand; trial: Trial }) =
   const { unit } = settings.value;
   if (!given) return <div aria-busy="true" />;
 
-  const reckoned = planOf(onHand.box, given);
-  if (!reckoned.ok) return <p role="alert">{refusalWords(reckoned.error, words.joint, unit)}</p>;
-  const known = knownJoint(onHand.box, trial, reckoned.value, unit);
+  const calculated = calculate(onHand.box, given);
+  if (!calculated.ok) return <p role="alert">{refusalWords(calculated.error, words.joint, unit)}</p>;
+  const known = knownJoint(onHand.box, trial, calculated.value, unit);
   const advice = adviceOn(trial, known);
   if (!advice.ok) return <p role="alert">{refusalWords(advice.error, words.trial, unit)}</p>;
 

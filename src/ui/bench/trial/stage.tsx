@@ -1,9 +1,10 @@
 import '../dock.css';
 import './style.css';
 import { useSignal } from '@preact/signals';
-import { depthReached } from '../../../app/cutting.ts';
-import { openTrial, RIGHT, recordTrial, takeBackTrial } from '../../../app/trials.ts';
+import { RIGHT, recordTrial, takeBackTrial } from '../../../app/trials.ts';
+import { depthReached } from '../../../domain/box/cuts.ts';
 import type { Trial } from '../../../domain/box/records.ts';
+import { openTrial } from '../../../domain/box/trials.ts';
 import { goInstead, hrefTo } from '../../shell/route.ts';
 import type { StageProps } from '../stage-props.ts';
 import { Advice } from './advice.tsx';
@@ -66,8 +67,8 @@ const TrialStage = ({ onHand }: StageProps) => {
       />
       <p class="soft">
         {words.cutSoFar(
-          depthReached(box.cuts, 'recess')?.text ?? words.notCut,
-          depthReached(box.cuts, 'tenon')?.text ?? words.notCut,
+          depthReached(box, 'recess')?.text ?? words.notCut,
+          depthReached(box, 'tenon')?.text ?? words.notCut,
         )}{' '}
         <a href={hrefTo('bench', 'cut-tenon')}>{words.changeCut}</a>
       </p>

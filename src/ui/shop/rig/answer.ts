@@ -1,4 +1,4 @@
-import { USUAL } from '../../../app/usual-figures.ts';
+import { ASSUMED } from '../../../domain/box/assumed.ts';
 import type { Rig } from '../../../domain/box/records.ts';
 import type { Result } from '../../../domain/result.ts';
 import type { Length } from '../../../domain/units/length.ts';
@@ -12,10 +12,10 @@ type Asked = ReturnType<typeof questionWords>[RigQuestion];
 /** A question's words, with the usual figures in the user's unit. */
 export const askedIn = (unit: Unit): Readonly<Record<RigQuestion, Asked>> =>
   questionWords({
-    cutterRadius: usualFigure(USUAL.cutterRadius, unit),
-    tipFlat: usualFigure(USUAL.tipFlat, unit),
-    aheadOfTooth: usualFigure(USUAL.aheadOfTooth, unit),
-    travelPerTurn: usualFigure(USUAL.travelPerTurn, unit),
+    cutterRadius: usualFigure(ASSUMED.cutterRadius, unit),
+    tipFlat: usualFigure(ASSUMED.tipFlat, unit),
+    aheadOfTooth: usualFigure(ASSUMED.aheadOfTooth, unit),
+    travelPerTurn: usualFigure(ASSUMED.travelPerTurn, unit),
   });
 
 /** Questions of a few answers, each as it is stored. */

@@ -1,7 +1,8 @@
 import '../shop.css';
 import './style.css';
-import { allRigs, changeRig, UNKNOWN_RIG } from '../../../app/rigs.ts';
+import { allRigs, changeRig } from '../../../app/rigs.ts';
 import { logId, settings } from '../../../app/session.ts';
+import { UNKNOWN_RIG } from '../../../domain/box/given.ts';
 import type { Rig } from '../../../domain/box/records.ts';
 import { newId } from '../../../platform/ids.ts';
 import { Choice } from '../../parts/choice.tsx';

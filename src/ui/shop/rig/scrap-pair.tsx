@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
-import { learnTip } from '../../../app/learn-tip.ts';
 import { changeRig } from '../../../app/rigs.ts';
 import { settings } from '../../../app/session.ts';
+import { learnTip } from '../../../domain/box/learn-tip.ts';
 import type { Rig } from '../../../domain/box/records.ts';
 import { boundsOf } from '../../../domain/joint/bounds.ts';
 import type { LearnedTip } from '../../../domain/joint/tip-flat.ts';

@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
-import { learnTip } from '../../src/app/learn-tip.ts';
-import { fitOf } from '../../src/domain/joint/fit.ts';
-import { flankShift } from '../../src/domain/joint/helix.ts';
-import { mm } from '../../src/domain/units/brands.ts';
-import { gotten } from '../domain/joint/results.ts';
+import { learnTip } from '../../../src/domain/box/learn-tip.ts';
+import { fitOf } from '../../../src/domain/joint/fit.ts';
+import { flankShift } from '../../../src/domain/joint/helix.ts';
+import { mm } from '../../../src/domain/units/brands.ts';
+import { gotten } from '../joint/results.ts';
 
 const pitch = mm(2.54);
 const tipFlat = mm(0.25);

@@ -1,11 +1,11 @@
-import type { MeasuredAngle } from '../domain/alignment/gauge.ts';
-import { measuredAngle } from '../domain/alignment/measure.ts';
-import { type Together, together } from '../domain/alignment/walls.ts';
-import type { Box, Rig } from '../domain/box/records.ts';
-import { latestRun } from '../domain/box/stages.ts';
-import type { Part } from '../domain/setup/events.ts';
-import type { RunState } from '../domain/setup/fold.ts';
-import { readingsInForce } from '../domain/setup/readings-in-force.ts';
+import type { MeasuredAngle } from '../alignment/gauge.ts';
+import { measuredAngle } from '../alignment/measure.ts';
+import { type Together, together } from '../alignment/walls.ts';
+import type { Part } from '../setup/events.ts';
+import type { RunState } from '../setup/fold.ts';
+import { readingsInForce } from '../setup/readings-in-force.ts';
+import type { Box, Rig } from './records.ts';
+import { latestRun } from './stages.ts';
 
 /** The lean that was read in each set-up, sizes only: which way it was open is not noted. */
 export interface LeansRead {

@@ -1,25 +1,17 @@
-import { axialPlay } from '../domain/alignment/play.ts';
-import { sidesTouched } from '../domain/alignment/walls.ts';
-import type { Box, Rig } from '../domain/box/records.ts';
-import { type CutPiece, type Fit, fitOf, type Pair } from '../domain/joint/fit.ts';
-import { type FitTarget, targetFor } from '../domain/joint/fit-target.ts';
-import { SLOPE } from '../domain/joint/profile.ts';
-import { ok, type Result } from '../domain/result.ts';
-import type { Part } from '../domain/setup/events.ts';
-import type { RunState } from '../domain/setup/fold.ts';
-import {
-  type Millimetres,
-  type MoisturePercent,
-  mm,
-  moisture,
-  type Radians,
-  rad,
-} from '../domain/units/brands.ts';
-import { rimAfter, type SwingingPiece } from '../domain/wood/movement.ts';
-import { cutsOf, depthReached } from './cutting.ts';
-import { type LeansRead, leansRead } from './joint-leans.ts';
-import { pairToBe } from './pair-to-be.ts';
-import type { Reckoned } from './plan-of.ts';
+import { axialPlay } from '../alignment/play.ts';
+import { sidesTouched } from '../alignment/walls.ts';
+import { type CutPiece, type Fit, fitOf, type Pair } from '../joint/fit.ts';
+import { type FitTarget, targetFor } from '../joint/fit-target.ts';
+import { SLOPE } from '../joint/profile.ts';
+import { ok, type Result } from '../result.ts';
+import type { Part } from '../setup/events.ts';
+import type { RunState } from '../setup/fold.ts';
+import { type Millimetres, type MoisturePercent, mm, moisture, type Radians, rad } from '../units/brands.ts';
+import { rimAfter, type SwingingPiece } from '../wood/movement.ts';
+import type { CalculatedBox } from './calculate.ts';
+import { type LeansRead, leansRead } from './leans.ts';
+import { pairToBe } from './pair.ts';
+import type { Box } from './records.ts';
 
 /** One figure for each part. */
 export type OfParts<T> = Readonly<Record<Part, T>>;
@@ -76,31 +68,21 @@ const leanAsRead = (leans: LeansRead, sides: OfParts<1 | -1>): OfParts<Radians> 
 
 export const knownPair = (
   box: Box,
-  reckoned: Reckoned,
-  rig: Rig,
+  calculated: CalculatedBox,
   runs: ReadonlyMap<string, RunState>,
 ): Result<KnownPair> => {
-  const { plan, tenon, isBoreMeasured, input } = reckoned;
+  const { plan, tenon, isBoreMeasured, input, depthCut, given } = calculated;
   const target = targetFor(plan.clearance.clearance);
   if (!target.ok) return target;
-  const toBe = pairToBe(reckoned);
-  if (!toBe.ok) return toBe;
-  const pair = toBe.value;
-  const isCut = (part: Part): boolean =>
-    box.trials.length > 0 || cutsOf(box.cuts, part).length >= plan.passes.length;
-  const depth = (part: Part, planned: Millimetres): Millimetres =>
-    (isCut(part) ? depthReached(box.cuts, part)?.mm : undefined) ?? planned;
-  const leans = leansRead(box, runs, rig);
-  const sides = sidesTouched(rig) ?? UNKNOWN_WALLS;
+  const pair = pairToBe(calculated);
+  if (!pair.ok) return pair;
+  const leans = leansRead(box, runs, given.rig);
+  const sides = sidesTouched(given.rig) ?? UNKNOWN_WALLS;
   return ok({
-    pair: {
-      ...pair,
-      recess: { ...pair.recess, depth: depth('recess', pair.recess.depth) },
-      tenon: { ...pair.tenon, depth: depth('tenon', pair.tenon.depth) },
-    },
+    pair: pair.value,
     isReal: {
-      recess: { diameter: isBoreMeasured, depth: isCut('recess') },
-      tenon: { diameter: tenon !== null, depth: isCut('tenon') },
+      recess: { diameter: isBoreMeasured, depth: depthCut.recess !== null },
+      tenon: { diameter: tenon !== null, depth: depthCut.tenon !== null },
     },
     leans,
     sides,

@@ -1,21 +1,25 @@
-// @vitest-environment happy-dom
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Conditions, jointUnder, type KnownPair, knownPair } from '../../src/app/joint-view.ts';
-import { pairToBe, passesOf } from '../../src/app/pair-to-be.ts';
-import { planOf } from '../../src/app/plan-of.ts';
-import { UNKNOWN_RIG } from '../../src/app/rigs.ts';
-import type { Box, Rig } from '../../src/domain/box/records.ts';
-import { mm, moisture, rad } from '../../src/domain/units/brands.ts';
-import { clearanceForSeason } from '../../src/domain/wood/movement.ts';
-import { gotten } from '../domain/joint/results.ts';
-import { givenOf, length, plannedBox } from './plan-shop.ts';
+import { calculate } from '../../../src/domain/box/calculate.ts';
+import { UNKNOWN_RIG } from '../../../src/domain/box/given.ts';
+import {
+  type Conditions,
+  jointUnder,
+  type KnownPair,
+  knownPair,
+} from '../../../src/domain/box/joint-under.ts';
+import { pairToBe, passesOf } from '../../../src/domain/box/pair.ts';
+import type { Box, Rig } from '../../../src/domain/box/records.ts';
+import { mm, moisture, rad } from '../../../src/domain/units/brands.ts';
+import { clearanceForSeason } from '../../../src/domain/wood/movement.ts';
+import { gotten } from '../joint/results.ts';
+import { givenOf, length, plannedBox } from './planned-box.ts';
 
 const BOX = plannedBox();
 const known = (box: Partial<Box> = {}, rig: Partial<Rig> = {}): KnownPair => {
   const whole = plannedBox(box);
   const theRig = { ...UNKNOWN_RIG, ...rig };
-  return gotten(knownPair(whole, gotten(planOf(whole, givenOf(theRig))), theRig, new Map()));
+  return gotten(knownPair(whole, gotten(calculate(whole, givenOf(theRig))), new Map()));
 };
 const under = (pair: KnownPair, change: Partial<Conditions> = {}) =>
   gotten(jointUnder(pair, { ...pair.asItIs, ...change }));
@@ -35,7 +39,7 @@ const cut = (part: 'recess' | 'tenon', depth: number, id: string) => ({
 describe('a joint as it is', () => {
   it('is the plan before anything is measured, with the fit the plan expects', () => {
     const pair = known();
-    const plan = gotten(planOf(BOX, givenOf(UNKNOWN_RIG)));
+    const plan = gotten(calculate(BOX, givenOf(UNKNOWN_RIG)));
     expect(Object.values(pair.isReal).flatMap((part) => Object.values(part))).toEqual(Array(4).fill(false));
     const seen = under(pair);
     expect(seen.endPlay).toBeCloseTo(plan.plan.fit.endPlay, 9);
@@ -43,7 +47,7 @@ describe('a joint as it is', () => {
   });
 
   it('takes what was measured and cut in the place of what was planned', () => {
-    const plan = gotten(planOf(BOX, givenOf(UNKNOWN_RIG))).plan;
+    const plan = gotten(calculate(BOX, givenOf(UNKNOWN_RIG))).plan;
     const depth = plan.sizes.depth;
     const pair = known({
       bore: [{ id: 'b', seq: 1, where: 'mouth', along: length(50.2), across: null, overCrests: false }],
@@ -68,10 +72,10 @@ describe('a joint as it is', () => {
     const fat = known({ bore, tenon });
     expect(fat.pair.tenon.depth).toBeCloseTo(plain.pair.tenon.depth + 0.15, 6);
     expect(under(fat).endPlay).toBeCloseTo(under(plain).endPlay, 6);
-    const reckoned = gotten(planOf({ ...BOX, bore, tenon }, givenOf(UNKNOWN_RIG)));
-    expect(gotten(passesOf('tenon', reckoned)).at(-1)?.depth).toBeCloseTo(fat.pair.tenon.depth, 9);
-    expect(gotten(passesOf('recess', reckoned)).at(-1)?.depth).toBe(reckoned.plan.sizes.depth);
-    expect(gotten(pairToBe(reckoned))).toEqual(fat.pair);
+    const calculated = gotten(calculate({ ...BOX, bore, tenon }, givenOf(UNKNOWN_RIG)));
+    expect(gotten(passesOf('tenon', calculated)).at(-1)?.depth).toBeCloseTo(fat.pair.tenon.depth, 9);
+    expect(gotten(passesOf('recess', calculated)).at(-1)?.depth).toBe(calculated.plan.sizes.depth);
+    expect(gotten(pairToBe(calculated))).toEqual(fat.pair);
   });
 });
 
