@@ -1,6 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import type { Stored } from '../../src/domain/box/records.ts';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
+import { mm } from '../../src/domain/units/brands.ts';
 import { makeBackup } from '../../src/storage/backup/make-backup.ts';
 import { type Backup, readBackup } from '../../src/storage/backup/read-backup.ts';
 import { takeIn } from '../../src/storage/backup/take-in.ts';
@@ -135,6 +136,24 @@ test('a trial fit is seen, and what was found before is shown meanwhile', async 
   expect(last).toHaveBeenCalledExactlyOnceWith(before, expect.any(Number));
   expect(answer).toMatchObject({ kind: 'found', found: { rows: before.rows } });
   expect(answer).not.toMatchObject({ found: { firstTries: before.firstTries } });
+  await expectAsReadAnew();
+});
+
+test('a caliper whose jaws are compared, and a rig whose tip becomes known, are seen', async () => {
+  await fill();
+  const before = await found();
+  const length = (value: number) => ({ mm: mm(value), text: `${value} mm` });
+  await changeRecord('mine', 'instrument', 'caliper', author, () => ({
+    name: 'Shop caliper',
+    insideMinusOutside: length(0.1),
+  }));
+  const offset = await found();
+  const clearances = ({ allowances }: Found) =>
+    allowances.pitches.flatMap(({ marks }) => marks.map(({ clearance }) => clearance));
+  expect(clearances(offset)).toEqual(clearances(before).map((each) => expect.closeTo(each - 0.1, 2)));
+  await expectAsReadAnew();
+  await changeRecord('mine', 'rig', 'rig-long', author, (rig) => rig && { ...rig, tipFlat: length(0.3) });
+  expect((await found()).from).not.toBe(offset.from);
   await expectAsReadAnew();
 });
 

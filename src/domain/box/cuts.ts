@@ -13,12 +13,16 @@ export const SAME_DEPTH = 0.01;
 /** The passes of the piece that is there now, oldest first. */
 export const cutsOf = (box: Entries, part: Part): readonly Cut[] => pieceAt(box, part).cuts;
 
-/** How deep the piece had been cut at a place in the sequence (now when none is given), or null before its first pass. */
-export const depthReached = (box: Entries, part: Part, until?: number): Length | null =>
-  pieceAt(box, part, until).cuts.reduce<Length | null>(
+/** The depth of the deepest pass, or null before the first. */
+export const deepestOf = (cuts: readonly Cut[]): Length | null =>
+  cuts.reduce<Length | null>(
     (deepest, { depth }) => (deepest === null || depth.mm > deepest.mm ? depth : deepest),
     null,
   );
+
+/** How deep the piece had been cut at a place in the sequence (now when none is given), or null before its first pass. */
+export const depthReached = (box: Entries, part: Part, until?: number): Length | null =>
+  deepestOf(pieceAt(box, part, until).cuts);
 
 /**
  * The depth that the piece was cut to; null while passes are still to come, for between passes the depth reached is not yet the depth
@@ -27,7 +31,7 @@ export const depthReached = (box: Entries, part: Part, until?: number): Length |
 export const depthCut = (box: Entries, part: Part, planned: number): Millimetres | null => {
   const { since, cuts } = pieceAt(box, part);
   const isTried = box.trials.some(({ seq }) => seq > since);
-  return isTried || cuts.length >= planned ? (depthReached(box, part)?.mm ?? null) : null;
+  return isTried || cuts.length >= planned ? (deepestOf(cuts)?.mm ?? null) : null;
 };
 
 export interface NextPass<P> {

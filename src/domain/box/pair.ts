@@ -6,7 +6,7 @@ import type { Part } from '../setup/events.ts';
 import type { Millimetres } from '../units/brands.ts';
 import { cutterOf } from './assumed.ts';
 import type { CalculatedBox, Sized } from './calculate.ts';
-import { depthReached } from './cuts.ts';
+import { deepestOf } from './cuts.ts';
 import type { Given } from './given.ts';
 import { measuredBore, measuredTenon } from './measured.ts';
 import { pieceAt } from './piece.ts';
@@ -55,9 +55,10 @@ export const pairAsCut = (
   { rig, caliper }: Pick<Given, 'rig' | 'caliper'>,
   until?: number,
 ): Pair | null => {
-  const bore = measuredBore(pieceAt(box, 'recess', until).readings, caliper);
-  const tenon = measuredTenon(pieceAt(box, 'tenon', until).readings);
-  const [recessDepth, tenonDepth] = [depthReached(box, 'recess', until), depthReached(box, 'tenon', until)];
+  const [recessPiece, tenonPiece] = [pieceAt(box, 'recess', until), pieceAt(box, 'tenon', until)];
+  const [recessDepth, tenonDepth] = [deepestOf(recessPiece.cuts), deepestOf(tenonPiece.cuts)];
+  const bore = measuredBore(recessPiece.readings, caliper);
+  const tenon = measuredTenon(tenonPiece.readings);
   if (!bore.ok || !bore.value || !tenon || !recessDepth || !tenonDepth) return null;
   const { radius, tipFlat } = cutterOf(rig, bore.value.mean);
   return widened(
