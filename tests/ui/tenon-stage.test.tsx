@@ -1,10 +1,12 @@
 // @vitest-environment happy-dom
 import 'fake-indexeddb/auto';
-import { cleanup, render, screen } from '@testing-library/preact';
+import { cleanup, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { boxById, changeBox } from '../../src/app/boxes.ts';
 import { givenFor } from '../../src/app/calculated.ts';
 import { calculate } from '../../src/domain/box/calculate.ts';
+import { depthReached } from '../../src/domain/box/cuts.ts';
+import { nextSeq } from '../../src/domain/box/sequence.ts';
 import TenonStage from '../../src/ui/bench/tenon/stage.tsx';
 import { useLive } from '../../src/ui/parts/use-live.ts';
 import { boxOf, choose, freshLog, length, newBoxOf, press, seen, type } from './plan-shop.ts';
@@ -81,6 +83,28 @@ describe('the tenon', () => {
     await seen('On size');
     expect(screen.getByText('measured again since')).toBeTruthy();
     expect((await boxOf(id)).box.tenon).toHaveLength(2);
+  });
+
+  it('read plain after its passes it was turned again: that is said, and its passes start over', async () => {
+    await read(wanted);
+    await seen('On size');
+    const pass = {
+      id: 'p',
+      part: 'tenon',
+      runId: null,
+      at: 1,
+      depth: length(1.6),
+      correction: false,
+    } as const;
+    await changeBox(id, (box) => ({ ...box, cuts: [{ ...pass, seq: nextSeq(box) }] }));
+    await seen(/was turned again: its set-up and its passes start over/);
+    await choose('Over finished crests', 'checkbox');
+    await waitFor(() => expect(screen.queryByText(/was turned again/)).toBeNull());
+    await choose('Over finished crests', 'checkbox');
+    expect(depthReached((await boxOf(id)).box, 'tenon')?.mm).toBe(1.6);
+    await read(wanted - 0.2);
+    await seen('measured again since');
+    expect(depthReached((await boxOf(id)).box, 'tenon')).toBeNull();
   });
 
   it('end and shoulder tell the taper', async () => {

@@ -55,6 +55,14 @@ export const pieceAt = <P extends Part>(
   return found;
 };
 
+/** Whether a plain reading taken now would be of a piece turned again. */
+export const isThreaded = (box: Entries, part: Part): boolean => {
+  const { readings, cuts } = pieceAt(box, part);
+  const [first] = cuts;
+  const isTried = first !== undefined && box.trials.some(({ seq }) => seq >= first.seq);
+  return isTried || (first !== undefined && readings.some(({ overCrests }) => !overCrests));
+};
+
 /** A reading, a cut, or (neither) a trial. */
 interface Entry<R> extends InSequence {
   readonly id: string;

@@ -24,6 +24,7 @@ export const measureWords = {
   another: 'Another reading',
   overCrests: 'Over finished crests',
   overCrestsNote: 'Over crests one reads fuzz too. A plain bore tells more.',
+  turnedAgain: 'Read plain, this piece was turned again: its set-up and its passes start over.',
   readings: 'Readings',
   remove: 'Remove',
   removeOf: (reading: string) => `Remove: ${reading}`,

@@ -18,13 +18,15 @@ interface Props {
   readonly isFirst: boolean;
   readonly where: BoreReading['where'];
   readonly overCrests: boolean;
+  /** Its thread is cut: read plain, it was turned again. */
+  readonly isThreaded: boolean;
 }
 
 /** Bores that a caliper and a lathe can hold, mm. */
 const BORE = { min: 6, max: 400 };
 
 /** One reading: one number is enough. */
-export const BoreForm = ({ boxId, isFirst, where, overCrests }: Props) => {
+export const BoreForm = ({ boxId, isFirst, where, overCrests, isThreaded }: Props) => {
   const { unit } = settings.value;
   const busy = useSignal(false);
   const form = useForm(`bore ${boxId}`, {
@@ -83,6 +85,7 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests }: Props) => {
         ]}
       />
       {texts.overCrests && <p class="soft">{measureWords.overCrestsNote}</p>}
+      {texts.overCrests === '' && isThreaded && <p class="soft">{measureWords.turnedAgain}</p>}
       <button type="submit" class={isFirst ? 'main' : ''} disabled={busy.value}>
         {measureWords.save}
       </button>

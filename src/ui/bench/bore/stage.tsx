@@ -4,6 +4,7 @@ import { changeBox } from '../../../app/boxes.ts';
 import { settings } from '../../../app/session.ts';
 import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import { depthReached } from '../../../domain/box/cuts.ts';
+import { isThreaded, pieceAt } from '../../../domain/box/piece.ts';
 import type { Box } from '../../../domain/box/records.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
@@ -37,10 +38,14 @@ const BoreStage = ({ onHand }: StageProps) => {
         isFirst={isFirst}
         where={hasMouth ? 'relief' : 'mouth'}
         overCrests={depthReached(box, 'recess') !== null}
+        isThreaded={isThreaded(box, 'recess')}
       />
       <ReadingList
         readings={box.bore}
         say={words.reading}
+        aside={(reading) =>
+          pieceAt(box, 'recess').readings.includes(reading) ? null : measureWords.superseded
+        }
         onRemove={({ id: gone }) =>
           changeBox(id, (now) => ({ ...now, bore: now.bore.filter((reading) => reading.id !== gone) }))
         }

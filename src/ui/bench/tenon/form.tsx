@@ -17,13 +17,15 @@ interface Props {
   /** What the form is for now; nothing before the first reading. */
   readonly heading: string | null;
   readonly overCrests: boolean;
+  /** Its thread is cut: read plain, it was turned again. */
+  readonly isThreaded: boolean;
 }
 
 /** Tenons that a caliper and a lathe can hold, mm. */
 const TENON = { min: 6, max: 400 };
 
 /** One reading over the tenon. */
-export const TenonForm = ({ boxId, heading, overCrests }: Props) => {
+export const TenonForm = ({ boxId, heading, overCrests, isThreaded }: Props) => {
   const { unit } = settings.value;
   const busy = useSignal(false);
   const form = useForm(`tenon ${boxId}`, {
@@ -74,6 +76,7 @@ export const TenonForm = ({ boxId, heading, overCrests }: Props) => {
           },
         ]}
       />
+      {texts.overCrests === '' && isThreaded && <p class="soft">{measureWords.turnedAgain}</p>}
       <button type="submit" class={heading ? '' : 'main'} disabled={busy.value}>
         {measureWords.save}
       </button>

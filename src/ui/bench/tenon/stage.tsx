@@ -4,6 +4,7 @@ import { changeBox } from '../../../app/boxes.ts';
 import { settings } from '../../../app/session.ts';
 import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import { depthReached } from '../../../domain/box/cuts.ts';
+import { isThreaded } from '../../../domain/box/piece.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { ReadingList, withAt } from '../bore/reading-list.tsx';
@@ -39,6 +40,7 @@ const TenonStage = ({ onHand }: StageProps) => {
         boxId={id}
         heading={isFirst ? null : isOver ? words.turnedAgain : measureWords.another}
         overCrests={depthReached(box, 'tenon') !== null}
+        isThreaded={isThreaded(box, 'tenon')}
       />
       <ReadingList
         readings={box.tenon}
