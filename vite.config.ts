@@ -222,6 +222,8 @@ export default defineConfig({
     // One core fewer, the default, is a single one where there are two.
     maxWorkers: '100%',
     include: ['tests/**/*.test.{ts,tsx}'],
+    // Property tests share two cores with whatever else runs.
+    testTimeout: 20_000,
     exclude: ['tests/browser/**', 'tests/faults/**', 'node_modules/**'],
   },
 });

@@ -227,8 +227,11 @@ describe('the source', () => {
 
   test('imports only what the table allows', () => expect(brokenRules(files)).toEqual([]));
   test('has no circle', () => expect(circles(files)).toEqual([]));
-  test('keeps clocks, chance, writes and the network where they belong', () =>
-    expect(brokenBans(files)).toEqual([]));
+  test(
+    'keeps clocks, chance, writes and the network where they belong',
+    () => expect(brokenBans(files)).toEqual([]),
+    30_000,
+  );
   test('has nothing heavy on the way to the first tap', () =>
     expect(firstLoad(files, 'src/main.tsx')).toEqual([]));
 });

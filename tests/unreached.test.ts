@@ -23,7 +23,6 @@ interface Waiting {
 const WAITING: readonly Waiting[] = [
   { of: /^src\/app\//, why: 'The calculations in app/ move to domain/box.' },
   { of: /^src\/domain\/box\//, why: 'The calculations in app/ move here.' },
-  { of: /^src\/domain\/log\/demo\//, why: 'The generator of the demo leaves the app.' },
   {
     of: /^src\/domain\/(diagnosis\/|joint\/engagement\.ts engagementPercent$)/,
     why: 'The diagnosis is written before its screen.',

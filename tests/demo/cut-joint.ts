@@ -1,6 +1,6 @@
-import { clearanceEaten } from '../../src/domain/alignment/play.ts';
+import { axialGap } from '../../src/domain/alignment/play.ts';
 import type { BoreReading, TenonReading } from '../../src/domain/box/records.ts';
-import { fitOf } from '../../src/domain/joint/fit.ts';
+import { SLOPE } from '../../src/domain/joint/profile.ts';
 import type { Random } from '../../src/domain/random.ts';
 import {
   type Degrees,
@@ -9,7 +9,7 @@ import {
   mm,
   radFromDegrees,
 } from '../../src/domain/units/brands.ts';
-import { type Order, soundIn, wantedTenon } from './draw-plan.ts';
+import { fitWith, type Order, soundIn, wantedTenon } from './draw-plan.ts';
 import { expected, SCENARIO } from './scenario.ts';
 import { typedInches } from './typed.ts';
 
@@ -74,7 +74,7 @@ const fromOdds = (odds: number): number => odds / (1 + odds);
 
 /** Cuts a joint: chance decides what went wrong unseen, geometry what clearance is left. */
 export const cutJoint = (random: Random, order: Order, neglect: Neglect): Joint => {
-  const { plan, truth, depth, tipFlat, pitchName } = order;
+  const { plan, truth, pitchName } = order;
   const { harm, steps, woods } = SCENARIO;
   const trueBore = plan.opening.mm + random.between(-0.2, 0.2);
   const bore = readBore(random, trueBore);
@@ -93,22 +93,14 @@ export const cutJoint = (random: Random, order: Order, neglect: Neglect): Joint 
   const creep = radFromDegrees(degrees(random.between(...harm.creepDegrees)));
   const mismatch = radFromDegrees(degrees(random.between(...harm.mismatchDegrees)));
 
-  const pair = (recess: number, tenonSize: number, tenonDepth: number) =>
-    expected(
-      fitOf({
-        pitch: plan.pitch.mm,
-        recess: { diameter: mm(recess), depth: depth.mm, tipFlat },
-        tenon: { diameter: mm(tenonSize), depth: mm(tenonDepth), tipFlat },
-      }),
-    );
-  const real = pair(trueBore, trueTenon, depth.mm + depthError);
+  const real = fitWith(order, mm(trueBore), mm(trueTenon), mm(order.depth.mm + depthError));
   const eaten =
-    outOfTrue && !creeps ? expected(clearanceEaten(mm(Math.max(0, real.engagedHeight)), mismatch)) : 0;
+    outOfTrue && !creeps ? expected(axialGap(mm(Math.max(0, real.engagedHeight)), mismatch)) / SLOPE : 0;
   const odds = oddsOf(soundIn(order.weakestWood, pitchName));
   return {
     bore,
     tenon,
-    recorded: pair(meanBore(bore), tenonRead.mm, depth.mm).clearance,
+    recorded: fitWith(order, meanBore(bore), tenonRead.mm).clearance,
     clearance: mm(real.clearance - eaten),
     // The post turns, the lever swings the cutter into the bore or the tenon: twice that on the diameter.
     creepLoss: mm(creeps ? 2 * harm.creepLeverMm * creep : 0),

@@ -5,6 +5,7 @@ import { seenFrom } from '../../src/domain/findings/rows/exposure.ts';
 import { normalCdf } from '../../src/domain/findings/statistics/distributions.ts';
 import { usualClearance } from '../../src/domain/joint/clearance.ts';
 import { fitOf } from '../../src/domain/joint/fit.ts';
+import { widened } from '../../src/domain/joint/flank-shifts.ts';
 import { tenonFromDepth } from '../../src/domain/joint/sizes.ts';
 import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
 import { inches, mm, mmFromInches, pitchFromTpi } from '../../src/domain/units/brands.ts';
@@ -46,15 +47,20 @@ const recordedClearance = (box: (typeof boxes)[number]): number => {
     mm(
       Math.max(...box.cuts.filter((cut) => cut.part === part && !cut.correction).map((cut) => cut.depth.mm)),
     );
-  const found = fitOf({
-    pitch: box.plan.pitch.mm,
-    recess: {
-      diameter: mm(bores.reduce((sum, x) => sum + x, 0) / bores.length),
-      depth: depth('recess'),
-      tipFlat,
-    },
-    tenon: { diameter: mm(box.tenon[0]?.diameter.mm ?? 0), depth: depth('tenon'), tipFlat },
-  });
+  const found = fitOf(
+    widened(
+      {
+        pitch: box.plan.pitch.mm,
+        recess: {
+          diameter: mm(bores.reduce((sum, x) => sum + x, 0) / bores.length),
+          depth: depth('recess'),
+          tipFlat,
+        },
+        tenon: { diameter: mm(box.tenon[0]?.diameter.mm ?? 0), depth: depth('tenon'), tipFlat },
+      },
+      RIGS[box.rigId as RigId].cutterRadius.mm,
+    ),
+  );
   if (!found.ok) throw new Error(JSON.stringify(found.error));
   return found.value.clearance;
 };

@@ -1,5 +1,7 @@
 import type { Hardener, Plan } from '../../src/domain/box/records.ts';
 import { usualEngagement } from '../../src/domain/joint/engagement.ts';
+import { type Fit, fitOf } from '../../src/domain/joint/fit.ts';
+import { widened } from '../../src/domain/joint/flank-shifts.ts';
 import { passDepths } from '../../src/domain/joint/passes.ts';
 import type { VForm } from '../../src/domain/joint/profile.ts';
 import { tenonFromDepth, tenonFromEngagement } from '../../src/domain/joint/sizes.ts';
@@ -138,12 +140,33 @@ export const drawOrder = (random: Random): Order => {
 /** The clearance that a turner works towards, mm. */
 export const aimOf = (truth: PitchTruth, turner: Turner): number => truth.clearanceMm + turner.aimMm;
 
-/** The tenon that such an aim asks for over a bore as read. */
-export const wantedTenon = ({ truth, turner, depth, tipFlat, plan }: Order, bore: Millimetres): Millimetres =>
+/** How two pieces of these sizes go together, cut by the disc of this order's lathe. */
+export const fitWith = (
+  { plan, depth, tipFlat, rigId }: Pick<Order, 'plan' | 'depth' | 'tipFlat' | 'rigId'>,
+  recess: Millimetres,
+  tenon: Millimetres,
+  tenonDepth = depth.mm,
+): Fit =>
   expected(
-    tenonFromDepth(
-      { pitch: plan.pitch.mm, tipFlat },
-      { recess: bore, clearance: mm(aimOf(truth, turner)) },
-      depth.mm,
+    fitOf(
+      widened(
+        {
+          pitch: plan.pitch.mm,
+          recess: { diameter: recess, depth: depth.mm, tipFlat },
+          tenon: { diameter: tenon, depth: tenonDepth, tipFlat },
+        },
+        RIGS[rigId].cutterRadius.mm,
+      ),
     ),
+  );
+
+/** The tenon that such an aim asks for over a bore as read. */
+export const wantedTenon = (order: Order, bore: Millimetres): Millimetres => {
+  const { truth, turner, depth, tipFlat, plan } = order;
+  const clearance = mm(aimOf(truth, turner));
+  const narrow = expected(
+    tenonFromDepth({ pitch: plan.pitch.mm, tipFlat }, { recess: bore, clearance }, depth.mm),
   ).tenon;
+  // The disc cuts a little wider than its profile, and that is clearance too.
+  return mm(narrow + fitWith(order, bore, narrow).clearance - clearance);
+};

@@ -15,12 +15,6 @@ export const axialGap = (engagedHeight: Millimetres, off: Radians): Result<Milli
   return bad ? refuse(bad) : ok(mm((engagedHeight * Math.abs(off)) / COS2));
 };
 
-/** Diametral clearance that a mismatch eats, mm: he |Delta| / (sin A cos A), 2.309 he Delta. Bounds as for `axialGap`. */
-export const clearanceEaten = (engagedHeight: Millimetres, off: Radians): Result<Millimetres> => {
-  const gap = axialGap(engagedHeight, off);
-  return gap.ok ? ok(mm(gap.value / SLOPE)) : gap;
-};
-
 /**
  * Mismatch at which a pair of diametral clearance c would no longer go together: c tan A cos^2 A / he.
  * Ignores the small extra clearance that the helix gives. Zero when the clearance is none or negative.

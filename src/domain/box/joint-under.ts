@@ -7,7 +7,7 @@ import { ok, type Result } from '../result.ts';
 import type { Part } from '../setup/events.ts';
 import type { RunState } from '../setup/fold.ts';
 import { type Millimetres, type MoisturePercent, mm, moisture, type Radians, rad } from '../units/brands.ts';
-import { rimAfter, type SwingingPiece } from '../wood/movement.ts';
+import { leastClearance, rimAfter, type SwingingPiece } from '../wood/movement.ts';
 import type { CalculatedBox } from './calculate.ts';
 import { type LeansRead, leansRead } from './leans.ts';
 import { pairToBe } from './pair.ts';
@@ -54,6 +54,8 @@ export interface JointSeen {
   /** Diametral clearance that this end play comes to. */
   readonly clearance: Millimetres;
   readonly eatenByLean: Millimetres;
+  /** Least clearance between the flanks round about with the grain of lid and base in line; `fit` has it at the worst angle. */
+  readonly clearanceInLine: Millimetres;
 }
 
 /** Unknown walls are taken as one and the same, where equal leans double. */
@@ -124,6 +126,16 @@ export const jointUnder = (known: KnownPair, conditions: Conditions): Result<Joi
   const moved = { recess: grown(asCut.recess, strain.recess), tenon: grown(tenonAsCut, strain.tenon) };
   const fit = fitOf({ ...asCut, ...moved });
   if (!fit.ok) return fit;
+  const unmoved = fitOf(asCut);
+  if (!unmoved.ok) return unmoved;
+  const inLine = leastClearance(
+    unmoved.value.clearance,
+    asCut.recess.diameter,
+    { ...known.woods.recess, change },
+    { ...known.woods.tenon, change },
+    rad(0),
+  );
+  if (!inLine.ok) return inLine;
   const play = axialPlay({
     pitch: asCut.pitch,
     recess: { ...moved.recess, lean: lean.recess },
@@ -139,5 +151,6 @@ export const jointUnder = (known: KnownPair, conditions: Conditions): Result<Joi
     endPlay,
     clearance: mm(endPlay / SLOPE),
     eatenByLean: mm(Math.max(0, fit.value.endPlay - endPlay)),
+    clearanceInLine: inLine.value,
   });
 };

@@ -1,5 +1,5 @@
 import { ok, type Result } from '../result.ts';
-import { type Millimetres, mm, type Radians } from '../units/brands.ts';
+import { type Millimetres, mm } from '../units/brands.ts';
 import type { CutPiece, Pair } from './fit.ts';
 import { flankShift } from './helix.ts';
 
@@ -12,22 +12,15 @@ export interface Shifts {
 type Piece = Pick<CutPiece, 'diameter' | 'depth'>;
 
 /** The two pieces as they are or will be turned and cut, and the cutter's radius at its tip. */
-export interface PairToWiden {
+interface PairToWiden {
   readonly pitch: Millimetres;
   readonly recess: Piece;
   readonly tenon: Piece;
   readonly cutterRadius: Millimetres;
-  readonly includedAngle?: Radians;
 }
 
 /** How much the disc widens each groove of a pair, mm per flank. As good as `flankShift`, and refused where it is. */
-export const flankShifts = ({
-  pitch,
-  recess,
-  tenon,
-  cutterRadius,
-  includedAngle,
-}: PairToWiden): Result<Shifts> => {
+export const flankShifts = ({ pitch, recess, tenon, cutterRadius }: PairToWiden): Result<Shifts> => {
   const half = (tenon.diameter - recess.diameter) / 4;
   const shift = (part: 'recess' | 'tenon', { depth }: Piece, workRadius: number) =>
     flankShift({
@@ -35,7 +28,6 @@ export const flankShifts = ({
       pitch,
       workRadius: mm(workRadius),
       cutterRadius: mm(cutterRadius - (depth - half)),
-      ...(includedAngle === undefined ? {} : { includedAngle }),
     });
   const inRecess = shift('recess', recess, recess.diameter / 2 + half);
   if (!inRecess.ok) return inRecess;

@@ -112,7 +112,13 @@ export const WhatIf = ({ known, asked, changed }: Props) => {
       <Slider
         label={words.sliders.moisture}
         of={conditions}
-        says={({ moisture: points }) => words.points(points)}
+        says={({ moisture: points }) =>
+          words.moistureSays(
+            points,
+            refusal.value ? '—' : amountWords(seen.value.clearanceInLine, unit()),
+            refusal.value ? '—' : amountWords(seen.value.fit.clearance, unit()),
+          )
+        }
         value={({ moisture: points }) => points}
         least={-MOST_MOISTURE}
         most={MOST_MOISTURE}

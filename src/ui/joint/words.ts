@@ -113,10 +113,10 @@ export const jointWords = {
   },
   together: 'One setting for both pieces',
   slimmerSays: (clearance: string, tenon: string) => `${clearance}: tenon ${tenon}`,
-  points: (points: number) =>
+  moistureSays: (points: number, inLine: string, crossed: string) =>
     points === 0
       ? 'as cut'
-      : `${Math.abs(points)} ${Math.abs(points) === 1 ? 'point' : 'points'} ${points > 0 ? 'damper' : 'drier'}`,
+      : `${Math.abs(points)} ${Math.abs(points) === 1 ? 'point' : 'points'} ${points > 0 ? 'damper' : 'drier'}. Clearance with the grain in line ${inLine}, at 90 degrees ${crossed}`,
   upright: 'square',
   scale: 'Drawn',
   fitWidth: 'To fit',

@@ -4,9 +4,10 @@ import { askewFlankShift } from '../../../src/domain/alignment/askew-flank-shift
 import { angleFromGap, angleFromSweep } from '../../../src/domain/alignment/gauge.ts';
 import { asGap } from '../../../src/domain/alignment/in-hand.ts';
 import { measuredAngle } from '../../../src/domain/alignment/measure.ts';
-import { axialGap, axialPlay, bindingMismatch, clearanceEaten } from '../../../src/domain/alignment/play.ts';
+import { axialGap, axialPlay, bindingMismatch } from '../../../src/domain/alignment/play.ts';
 import { rockingFreedom, shoulderGap } from '../../../src/domain/alignment/rocking.ts';
 import { slipAbsorbed } from '../../../src/domain/alignment/slip.ts';
+import { SLOPE } from '../../../src/domain/joint/profile.ts';
 import type { Result } from '../../../src/domain/result.ts';
 import { degrees, mm, type Radians, rad, radFromDegrees } from '../../../src/domain/units/brands.ts';
 
@@ -44,7 +45,7 @@ describe('play', () => {
   });
   test('the mismatch that binds is the one that eats the whole clearance', () => {
     const binds = value(bindingMismatch(mm(0.2), mm(1.2373)));
-    expect(value(clearanceEaten(mm(1.2373), binds))).toBeCloseTo(0.2, 9);
+    expect(value(axialGap(mm(1.2373), binds)) / SLOPE).toBeCloseTo(0.2, 9);
     expect(value(bindingMismatch(mm(-0.1), mm(1.2)))).toBe(0);
   });
   test('a tenon that does not overlap has none to speak of', () => {
@@ -161,7 +162,6 @@ test('no function answers NaN, an infinity or a throw, whatever it is given', ()
             helixTilt: a(4),
           }),
           axialGap(l(0), a(1)),
-          clearanceEaten(l(0), a(1)),
           bindingMismatch(l(0), l(1)),
           axialPlay({ pitch: l(7), tenon: piece(0), recess: piece(3) }),
           rockingFreedom(thread),

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { clearanceEaten } from '../../../src/domain/alignment/play.ts';
+import { axialGap } from '../../../src/domain/alignment/play.ts';
 import { leanLimits } from '../../../src/domain/alignment/tolerance.ts';
 import { planClearance, shiftsOf } from '../../../src/domain/joint/plan-clearance.ts';
 import type { PlanInput } from '../../../src/domain/joint/plan-input.ts';
+import { SLOPE } from '../../../src/domain/joint/profile.ts';
 import { tenonFromDepth } from '../../../src/domain/joint/sizes.ts';
 import { mm, rad } from '../../../src/domain/units/brands.ts';
 import { gotten, refusalOf } from './results.ts';
@@ -101,7 +102,7 @@ describe('clearance of a plan', () => {
     } as const;
     const { mismatch } = gotten(leanLimits(joint));
     expect(gotten(planClearance(input, sizes, none)).budget.mismatch).toBeCloseTo(
-      gotten(clearanceEaten(sizes.engagedHeight, mismatch)),
+      gotten(axialGap(sizes.engagedHeight, mismatch)) / SLOPE,
       9,
     );
   });

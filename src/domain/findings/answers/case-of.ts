@@ -50,7 +50,7 @@ const movementsOf = (run: RunState): readonly Movement[] =>
   );
 
 /** What was measured of the joint at a trial, and the clearance that most often suits its pitch, mm. */
-export const measuredAt = (box: Box, { seq }: Trial, given: Pick<Given, 'rig' | 'caliper'>): Measured => {
+const measuredAt = (box: Box, { seq }: Trial, given: Pick<Given, 'rig' | 'caliper'>): Measured => {
   const bore = measuredBore(pieceAt(box, 'recess', seq).readings, given.caliper);
   const { taper, outOfRound } = (bore.ok && bore.value) || { taper: null, outOfRound: null };
   const pair = pairAsCut(box, given, seq);
