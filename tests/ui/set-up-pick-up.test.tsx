@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import 'fake-indexeddb/auto';
-import { cleanup, configure, fireEvent, render, screen, waitFor } from '@testing-library/preact';
+import { cleanup, configure, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { recordPass } from '../../src/app/cutting.ts';
 import { changeSettings } from '../../src/app/session.ts';
@@ -37,9 +37,10 @@ const pickUpAfter = async (...depths: readonly number[]): Promise<void> => {
     await record({ kind: 'ticked', steps: [run.value.now], verdict: 'pass' });
   render(<SetUp runId={runId} />);
   await screen.findByRole('heading', { level: 1, name: /^Tip in the old groove/ });
+  fireEvent.click(screen.getByRole('button', { name: /^Why\?/ }));
 };
 
-it('where the groove is picked up, it says what the last pass still cuts away', async () => {
+it('why the groove is picked up: with what the last pass still cuts away', async () => {
   await changeSettings({ unit: 'mm' });
   await pickUpAfter(1.1);
   const note = await screen.findByText(
@@ -66,7 +67,10 @@ it('at full depth nothing is forgiven', async () => {
 it('at other steps it says nothing', async () => {
   await pickUpAfter(1.1);
   await screen.findByText(/^The next pass/);
-  fireEvent.click(screen.getByRole('button', { name: 'Pass' }));
-  await waitFor(() => expect(screen.queryByRole('heading', { name: /^Tip in the old groove/ })).toBeNull());
+  fireEvent.click(screen.getByRole('button', { name: /Back$/ }));
+  fireEvent.click(await screen.findByRole('button', { name: 'Pass' }));
+  await screen.findByRole('heading', { level: 1, name: /^(?!Tip in the old groove)/ });
+  fireEvent.click(screen.getByRole('button', { name: /^Why\?/ }));
+  await screen.findByRole('button', { name: /Back$/ });
   expect(screen.queryByText(/of error along the thread/)).toBeNull();
 });

@@ -122,7 +122,11 @@ export const setUp = async (phone) => {
   await tap('Something moved');
   await tap('Chuck, work');
   await sees('Pass', 'button');
+  while (!(await shows(/^Tip in the old groove/))) await tapToNextStep(phone, 'Pass');
   await picture('set-up-pick-up-the-thread');
+  await tap(/^Why\?/);
+  await picture('set-up-pick-up-the-thread-why', { inAllShapes: true });
+  await tap(/Back$/);
   await passTheRest(phone);
   await tap('To the cut', 'link');
   await picture('cut-recess-after-moved');

@@ -87,7 +87,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
         <SetUpHeader run={run} />
         <Strip run={run} now={stepKey} onOpen={onAllSteps} />
         {beside === 'why' ? (
-          <Later key="why" load={() => import('./why.tsx')} props={{ step, onClose: show(null) }} />
+          <Later key="why" load={() => import('./why.tsx')} props={{ run, step, onClose: show(null) }} />
         ) : beside === 'verdict' ? (
           <Later
             key="verdict"
@@ -104,7 +104,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
               {!isHold && (
                 <Later
                   key={stepKey}
-                  load={() => import('./notes.tsx')}
+                  load={() => import('./lot-note.tsx')}
                   props={{
                     run,
                     stepKey,

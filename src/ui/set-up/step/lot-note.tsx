@@ -4,7 +4,6 @@ import { boxById } from '../../../app/boxes.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { lotAtStep } from '../../words/lot.ts';
-import { SlipNote } from './slip-note.tsx';
 
 interface Props {
   readonly run: RunState;
@@ -13,7 +12,7 @@ interface Props {
   readonly onLeftOut: (step: string | null) => void;
 }
 
-/** What a step says beside its sentence: what the lot of a trial asks of this box; how far the old groove may be missed. */
+/** At the step that a trial varies: what the lot asks of this box. */
 export default ({ run, stepKey, onLeftOut }: Props) => {
   const asked = useLive(
     async () => {
@@ -25,10 +24,5 @@ export default ({ run, stepKey, onLeftOut }: Props) => {
   ).value;
   const leftOut = asked?.lot === 'without' ? asked.plan.step : null;
   useEffect(() => onLeftOut(leftOut), [leftOut]);
-  return (
-    <>
-      {asked?.plan.step === stepKey && <p class="lot">{lotAtStep[asked.lot]}</p>}
-      {stepKey === 'pick-up' && <SlipNote run={run} />}
-    </>
-  );
+  return asked?.plan.step === stepKey ? <p class="lot">{lotAtStep[asked.lot]}</p> : null;
 };
