@@ -30,7 +30,7 @@ const JUDGES = [
     of: /^(advice|remedies|trial-evidence|fit-target|cause-weights)/,
     tests: [`${IN}/{advice,advice-ranking,trial-evidence,remedies}.test.ts`],
   },
-  { by: 'plan', of: /^plan/, tests: [`${IN}/{plan,plan-clearance,refusals,conflicts,other-angles}.test.ts`] },
+  { by: 'plan', of: /^plan/, tests: [`${IN}/{plan,plan-clearance,refusals,conflicts}.test.ts`] },
   {
     by: 'geometry',
     of: /./,
