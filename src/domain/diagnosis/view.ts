@@ -1,7 +1,9 @@
+import type { SetUpLog } from '../box/set-up-log.ts';
 import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../box/trial-words.ts';
 import type { Part } from '../setup/events.ts';
-import type { Movement } from '../setup/procedure.ts';
 import type { Millimetres } from '../units/brands.ts';
+
+export type { SetUpLog };
 
 /** What the diagnosis is given of one wood. */
 export interface ThreadWood {
@@ -56,13 +58,6 @@ export interface BenchView {
   readonly holds: boolean;
   /** A finish is on the thread. */
   readonly finished: boolean;
-}
-
-/** Steps missed and done, and what moved, over all set-ups of the box. */
-export interface SetUpLog {
-  readonly missed: readonly string[];
-  readonly done: readonly string[];
-  readonly moved: readonly Movement[];
 }
 
 /** One trial fit as it was entered; null and empty are "not said". */

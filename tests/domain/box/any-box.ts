@@ -57,6 +57,10 @@ export const tried =
     return { ...box, trials: [...box.trials, { ...entry, ...rest, id: `f${seq}`, seq, ...more }] };
   };
 
+export const setUp =
+  (runId: string, part: Part): Entry =>
+  (box) => ({ ...box, setUps: [...box.setUps, { runId, part, seq: nextSeq(box) }] });
+
 /** The depth of the newest pass put right. */
 export const corrected =
   (by: number): Entry =>

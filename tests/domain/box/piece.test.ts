@@ -1,11 +1,13 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cutsOf, depthCut, depthReached } from '../../../src/domain/box/cuts.ts';
-import { pieceAt } from '../../../src/domain/box/piece.ts';
+import { isThreaded, pieceAt } from '../../../src/domain/box/piece.ts';
 import type { Box } from '../../../src/domain/box/records.ts';
+import { nextSeq } from '../../../src/domain/box/sequence.ts';
 import { isDone, latestRun, nextThing } from '../../../src/domain/box/stages.ts';
 import { newestTrial } from '../../../src/domain/box/trials.ts';
 import type { RunState } from '../../../src/domain/setup/fold.ts';
-import { bored, boxOf, corrected, cut, takenBack, tried, turned } from './any-box.ts';
+import { anyTriedBox, bored, boxOf, corrected, cut, takenBack, tried, turned } from './any-box.ts';
 
 const tenonOf = (box: Box, until?: number) => {
   const { readings, cuts } = pieceAt(box, 'tenon', until);
@@ -72,6 +74,19 @@ describe('a tenon turned again', () => {
     expect(isDone('cut-recess', again, runs)).toBe(true);
     expect(nextThing(again, runs)).toBe('set-up-tenon');
   });
+});
+
+it('a plain reading makes another piece just where that is said beforehand', () => {
+  const said = new Set<boolean>();
+  fc.assert(
+    fc.property(anyTriedBox, fc.constantFrom('recess', 'tenon'), (box, part) => {
+      const seq = nextSeq(box);
+      const more = (part === 'recess' ? bored(50) : turned(52.4))(box, 0);
+      said.add(isThreaded(box, part));
+      expect(pieceAt(more, part).since).toBe(isThreaded(box, part) ? seq : pieceAt(box, part).since);
+    }),
+  );
+  expect(said.size).toBe(2);
 });
 
 describe('how deep it was cut', () => {

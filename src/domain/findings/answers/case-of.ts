@@ -4,10 +4,10 @@ import { pairAsCut } from '../../box/pair.ts';
 import { pieceAt } from '../../box/piece.ts';
 import type { Box, Trial } from '../../box/records.ts';
 import { inSequence } from '../../box/sequence.ts';
+import { setUpLog } from '../../box/set-up-log.ts';
 import { usualClearance } from '../../joint/clearance.ts';
 import { fitOf } from '../../joint/fit.ts';
-import { holds, type RunState } from '../../setup/fold.ts';
-import type { Movement } from '../../setup/procedure.ts';
+import type { RunState } from '../../setup/fold.ts';
 import { symptomsOf } from '../rows/rows-from-log.ts';
 import type { Case } from './suspects.ts';
 
@@ -25,29 +25,13 @@ export const caseOf = (
 ): Case | null => {
   const trial = inSequence(box.trials).find((each) => !each.right);
   if (!trial) return null;
-  const states = runs.filter((run) => run.closed !== 'abandoned').flatMap((run) => run.steps);
-  const missed = new Set(
-    states
-      .filter(({ status }) => status === 'skipped' || status === 'failed' || status === 'closed')
-      .map(({ step }) => step.key),
-  );
-  const done = states
-    .filter(({ status }) => holds(status) && status !== 'not-needed')
-    .map(({ step }) => step.key);
   return {
     symptoms: symptomsOf(trial),
     marks: trial.marks,
-    missed: [...missed],
-    done: [...new Set(done)].filter((key) => !missed.has(key)),
-    moved: [...new Set(runs.flatMap(movementsOf))],
+    ...setUpLog(runs),
     measured: measuredAt(box, trial, given),
   };
 };
-
-const movementsOf = (run: RunState): readonly Movement[] =>
-  run.timeline.flatMap(({ event, undone }) =>
-    !undone && event.kind === 'moved' && 'what' in event ? [event.what] : [],
-  );
 
 /** What was measured of the joint at a trial, and the clearance that most often suits its pitch, mm. */
 const measuredAt = (box: Box, { seq }: Trial, given: Pick<Given, 'rig' | 'caliper'>): Measured => {

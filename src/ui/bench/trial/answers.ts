@@ -1,6 +1,6 @@
 import type { TrialAnswers } from '../../../app/trials.ts';
 import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../../../domain/box/trial-words.ts';
-import { mm } from '../../../domain/units/brands.ts';
+import { MEASURED_LIMITS } from '../../../domain/diagnosis/measured-limits.ts';
 import { readLength, readTurns } from '../../../domain/units/read-quantity.ts';
 import type { Form } from '../../parts/use-form.ts';
 
@@ -30,17 +30,15 @@ export const trialAnswers = (form: Form<keyof typeof BLANK>, unit: 'in' | 'mm'):
   const endPlay =
     said.endPlay.trim() === ''
       ? null
-      : form.read('endPlay', (field, typed) => readLength(field, typed, unit, { min: mm(0), max: mm(6) }));
+      : form.read('endPlay', (field, typed) => readLength(field, typed, unit, MEASURED_LIMITS.endPlay));
   const bottomGap =
     said.bottomGap.trim() === ''
       ? null
-      : form.read('bottomGap', (field, typed) =>
-          readLength(field, typed, unit, { min: mm(-20), max: mm(200) }),
-        );
+      : form.read('bottomGap', (field, typed) => readLength(field, typed, unit, MEASURED_LIMITS.bottomGap));
   const turnsOn =
     said.turnsOn.trim() === ''
       ? null
-      : form.read('turnsOn', (field, typed) => readTurns(field, typed, { min: 0, max: 50 }));
+      : form.read('turnsOn', (field, typed) => readTurns(field, typed, MEASURED_LIMITS.turnsOn));
   if (endPlay === undefined || bottomGap === undefined || turnsOn === undefined) return undefined;
   return {
     right: false,
