@@ -1,5 +1,5 @@
-import { UNKNOWN_RIG } from '../domain/box/given.ts';
 import type { Rig } from '../domain/box/records.ts';
+import { UNKNOWN_RIG } from '../domain/box/unknown-rig.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
 import { changeRecord, getRecord, listRecords } from '../storage/records.ts';
 import { announce } from './changes.ts';

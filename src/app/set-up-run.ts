@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals-core';
-import { cutsOf } from '../domain/box/cuts.ts';
+import { pieceAt } from '../domain/box/piece.ts';
 import type { ForeignEvent, Happening, SetUpEvent } from '../domain/setup/events.ts';
 import { foldRun, type RunState } from '../domain/setup/fold.ts';
 import { undoTarget } from '../domain/setup/undo.ts';
@@ -75,7 +75,7 @@ const withGroove = async (
   { boxId, part }: RunState,
 ): Promise<Happening> => {
   const onHand = await boxById(boxId);
-  return { ...happening, groove: onHand !== null && cutsOf(onHand.box, part).length > 0 };
+  return { ...happening, groove: onHand !== null && pieceAt(onHand.box, part).cuts.length > 0 };
 };
 
 /** Takes back the newest tick, reading or movement. */

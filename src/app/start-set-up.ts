@@ -1,6 +1,6 @@
-import { latestBefore, movedSince } from '../domain/box/moved-since.ts';
+import { movedSince } from '../domain/box/moved-since.ts';
 import { nextSeq } from '../domain/box/sequence.ts';
-import { latestRun } from '../domain/box/stages.ts';
+import { latestRun, newestRun } from '../domain/box/stages.ts';
 import type { Part, SetUpEvent } from '../domain/setup/events.ts';
 import { carriedOver } from '../domain/setup/inherit.ts';
 import { stamp } from '../platform/clock.ts';
@@ -20,7 +20,7 @@ export const startSetUp = async (onHand: BoxOnHand, part: Part): Promise<string 
   const runs = await runsOf(box);
   const procedure = await procedureById(box.procedureId);
   const rig = await rigById(box.rigId);
-  const before = latestBefore(box, runs);
+  const before = newestRun(box.setUps, runs);
   // Before the set-up, so that no set-up under a lot goes without it, whenever the phone dies.
   await takeLot(onHand, procedure);
   const runId = newId();

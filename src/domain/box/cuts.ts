@@ -13,6 +13,14 @@ export const SAME_DEPTH = 0.01;
 /** The passes of the piece that is there now, oldest first. */
 export const cutsOf = (box: Entries, part: Part): readonly Cut[] => pieceAt(box, part).cuts;
 
+/** Whether a plain reading taken now would be of a piece turned again. */
+export const isThreaded = (box: Entries, part: Part): boolean => {
+  const { since, readings, cuts } = pieceAt(box, part);
+  const isKnown =
+    readings.some(({ overCrests }) => !overCrests) || box.trials.some(({ seq }) => seq >= since);
+  return cuts.length > 0 && isKnown;
+};
+
 /** The depth of the deepest pass, or null before the first. */
 export const deepestOf = (cuts: readonly Cut[]): Length | null =>
   cuts.reduce<Length | null>(

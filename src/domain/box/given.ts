@@ -1,4 +1,5 @@
 import type { Bodies, Box, Instrument, Kind, OwnWood, Rig, Stored } from './records.ts';
+import { UNKNOWN_RIG } from './unknown-rig.ts';
 
 export type OwnWoods = ReadonlyMap<string, OwnWood>;
 
@@ -15,26 +16,6 @@ export interface Workshop {
   readonly calipers: ReadonlyMap<string, Instrument>;
   readonly ownWoods: OwnWoods;
 }
-
-/** A rig about which nothing is known yet: every figure then comes from the stated defaults. */
-export const UNKNOWN_RIG: Rig = {
-  name: 'My lathe and jig',
-  cutterRadius: null,
-  teeth: null,
-  tipFlat: null,
-  tipFlatFrom: null,
-  aheadOfTooth: null,
-  grip: null,
-  travelPerTurn: null,
-  marksPerTurn: null,
-  slideTravel: null,
-  recessDial: null,
-  jigSide: null,
-  banjos: null,
-  chucks: null,
-  hand: 'right',
-  pitch: null,
-};
 
 /** A caliper whose jaws were never compared: assumed to agree. */
 export const UNKNOWN_CALIPER: Instrument = { name: 'Caliper', insideMinusOutside: null };

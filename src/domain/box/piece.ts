@@ -28,58 +28,21 @@ export const pieceAt = <P extends Part>(
   part: P,
   until = Number.POSITIVE_INFINITY,
 ): Piece<ReadingOf[P]> => {
-  const readings = (part === 'recess' ? box.bore : box.tenon) as readonly ReadingOf[P][];
-  const cuts = box.cuts.filter((cut) => cut.part === part);
-  // At equal places: read, then cut, then tried.
-  const entries = inSequence<Entry<ReadingOf[P]>>([
-    ...readings.map((reading) => ({ ...entryOf(reading, 1), reading })),
-    ...cuts.map((cut) => ({ ...entryOf(cut, 2), cut })),
-    ...box.trials.map((trial) => entryOf(trial, 3)),
-  ]);
-  let piece = begun<ReadingOf[P]>(0);
-  let found = piece;
-  for (const { seq, reading, cut } of entries) {
-    if (cut) {
-      piece.isCut = true;
-      if (seq <= until) piece.cuts.push(cut);
-    } else if (reading) {
-      const isPlain = !reading.overCrests;
-      if (isPlain && piece.isCut && piece.isKnown) {
-        piece = begun(seq);
-        if (seq <= until) found = piece;
-      }
-      piece.isKnown ||= isPlain;
-      piece.readings.push(reading);
-    } else piece.isKnown ||= piece.isCut;
+  const readings = inSequence((part === 'recess' ? box.bore : box.tenon) as readonly ReadingOf[P][]);
+  const cuts = inSequence(box.cuts.filter((cut) => cut.part === part));
+  const plain = readings.filter(({ overCrests }) => !overCrests);
+  let [since, end] = [0, Number.POSITIVE_INFINITY];
+  const isIts = ({ seq }: InSequence): boolean => seq >= since && seq < end;
+  for (const { seq } of plain) {
+    end = seq;
+    const isAnother = cuts.some(isIts) && [...plain, ...box.trials].some(isIts);
+    if (isAnother && seq > until) break;
+    if (isAnother) since = seq;
+    end = Number.POSITIVE_INFINITY;
   }
-  return found;
+  return {
+    since,
+    readings: readings.filter(isIts),
+    cuts: cuts.filter((cut) => isIts(cut) && cut.seq <= until),
+  };
 };
-
-/** Whether a plain reading taken now would be of a piece turned again. */
-export const isThreaded = (box: Entries, part: Part): boolean => {
-  const { readings, cuts } = pieceAt(box, part);
-  const [first] = cuts;
-  const isTried = first !== undefined && box.trials.some(({ seq }) => seq >= first.seq);
-  return isTried || (first !== undefined && readings.some(({ overCrests }) => !overCrests));
-};
-
-/** A reading, a cut, or (neither) a trial. */
-interface Entry<R> extends InSequence {
-  readonly id: string;
-  readonly reading?: R;
-  readonly cut?: Cut;
-}
-
-const entryOf = ({ id, seq }: InSequence & { readonly id: string }, kind: number) => ({
-  id: `${kind} ${id}`,
-  seq,
-});
-
-const begun = <R>(since: number) => ({
-  since,
-  readings: [] as R[],
-  cuts: [] as Cut[],
-  isCut: false,
-  /** Measured plain, or tried. */
-  isKnown: false,
-});

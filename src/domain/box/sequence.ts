@@ -8,4 +8,4 @@ export const nextSeq = ({ bore, tenon, setUps, cuts, trials, seats }: Entries): 
 
 /** Entries in the order they were made; equal places (two devices) go by id, so that every device reads the same. */
 export const inSequence = <T extends InSequence & { readonly id: string }>(entries: readonly T[]): T[] =>
-  [...entries].sort((a, b) => a.seq - b.seq || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+  [...entries].sort((a, b) => a.seq - b.seq || (a.id < b.id ? -1 : 1));

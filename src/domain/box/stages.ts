@@ -1,9 +1,8 @@
 import type { Part } from '../setup/events.ts';
 import type { RunState } from '../setup/fold.ts';
 import { pieceAt } from './piece.ts';
-import type { Box } from './records.ts';
-import { inSequence } from './sequence.ts';
-import { newestTrial, ofThisPairSince } from './trials.ts';
+import type { Box, SetUpRef } from './records.ts';
+import { newestSeat, newestTrial } from './this-pair.ts';
 
 /** The stages of a box in the order they are met. */
 export const STAGES = [
@@ -39,13 +38,23 @@ export const stagesOf = (box: Box): readonly Stage[] =>
 
 export type StageState = 'done' | 'now' | 'passed-over' | 'to-come';
 
+/** The newest set-up of these that was not given up. */
+export const newestRun = (
+  setUps: readonly SetUpRef[],
+  runs: ReadonlyMap<string, RunState>,
+): RunState | null =>
+  setUps
+    .map(({ runId }) => runs.get(runId))
+    .findLast((run) => run !== undefined && run.closed !== 'abandoned') ?? null;
+
 /** The newest set-up, not given up, of the piece that is there now: one turned again was off the jig, and is set up again. */
-export const latestRun = (box: Box, part: Part, runs: ReadonlyMap<string, RunState>): RunState | null =>
-  box.setUps
-    .filter((ref) => ref.part === part && ref.seq >= pieceAt(box, part).since)
-    .map((ref) => runs.get(ref.runId))
-    .filter((run): run is RunState => run !== undefined && run.closed !== 'abandoned')
-    .at(-1) ?? null;
+export const latestRun = (box: Box, part: Part, runs: ReadonlyMap<string, RunState>): RunState | null => {
+  const { since } = pieceAt(box, part);
+  return newestRun(
+    box.setUps.filter((ref) => ref.part === part && ref.seq >= since),
+    runs,
+  );
+};
 
 /** Whether a stage of this box is done, from what was recorded. The plan is done when the box exists. */
 export const isDone = (stage: Stage, box: Box, runs: ReadonlyMap<string, RunState>): boolean => {
@@ -67,16 +76,10 @@ export const isDone = (stage: Stage, box: Box, runs: ReadonlyMap<string, RunStat
     case 'trial':
       return newestTrial(box)?.right ?? false;
     case 'seat':
-      return isSeated(box);
+      return newestSeat(box)?.degreesToGo === 0;
     case 'close':
       return box.closing !== null;
   }
-};
-
-/** The lid of these two pieces sat in line and flush. */
-const isSeated = (box: Box): boolean => {
-  const newest = inSequence(box.seats).at(-1);
-  return newest?.degreesToGo === 0 && newest.seq > ofThisPairSince(box);
 };
 
 /** Every step settled and no hold point in the way: the cut may be shown. */

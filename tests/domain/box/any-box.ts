@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import type { Given } from '../../../src/domain/box/given.ts';
-import { UNKNOWN_RIG } from '../../../src/domain/box/given.ts';
 import type { Box, Cut, Rig, Trial } from '../../../src/domain/box/records.ts';
 import { nextSeq } from '../../../src/domain/box/sequence.ts';
+import { UNKNOWN_RIG } from '../../../src/domain/box/unknown-rig.ts';
 import type { Part } from '../../../src/domain/setup/events.ts';
 import { length, plannedBox } from './planned-box.ts';
 

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { ASSUMED } from '../../../src/domain/box/assumed.ts';
 import { type CalculatedBox, calculate, type Sized } from '../../../src/domain/box/calculate.ts';
-import { type Given, UNKNOWN_RIG } from '../../../src/domain/box/given.ts';
+import type { Given } from '../../../src/domain/box/given.ts';
 import { passesTo } from '../../../src/domain/box/pair.ts';
 import type { Box, Plan, Rig } from '../../../src/domain/box/records.ts';
+import { UNKNOWN_RIG } from '../../../src/domain/box/unknown-rig.ts';
 import type { Refusal } from '../../../src/domain/result.ts';
 import { MM_PER_INCH, mm } from '../../../src/domain/units/brands.ts';
 

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { calculate } from '../../../src/domain/box/calculate.ts';
-import { UNKNOWN_RIG } from '../../../src/domain/box/given.ts';
 import {
   type Conditions,
   jointUnder,
@@ -10,6 +9,7 @@ import {
 } from '../../../src/domain/box/joint-under.ts';
 import { pairToBe, passesOf } from '../../../src/domain/box/pair.ts';
 import type { Box, Rig } from '../../../src/domain/box/records.ts';
+import { UNKNOWN_RIG } from '../../../src/domain/box/unknown-rig.ts';
 import { mm, moisture, rad } from '../../../src/domain/units/brands.ts';
 import { clearanceForSeason } from '../../../src/domain/wood/movement.ts';
 import { gotten } from '../joint/results.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { latestBefore, movedSince } from '../../../src/domain/box/moved-since.ts';
+import { movedSince } from '../../../src/domain/box/moved-since.ts';
 import { onJig, settingHolds } from '../../../src/domain/box/on-jig.ts';
 import type { Box } from '../../../src/domain/box/records.ts';
 import type { RunState } from '../../../src/domain/setup/fold.ts';
@@ -94,7 +94,6 @@ describe('what the job moved before the next set-up', () => {
 
   it('the chuck alone for the same piece; by route for the other', () => {
     const box = boxOf(BOTH);
-    expect(latestBefore(box, runsOf(recess, tenon))).toBe(tenon);
     expect(movedSince(tenon, box, 'tenon', ONE_BANJO)).toEqual(['chuck-off']);
     expect(movedSince(recess, boxOf(RECESS), 'tenon', ONE_BANJO)).toEqual([
       'chuck-off',

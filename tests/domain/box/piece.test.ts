@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cutsOf, depthCut, depthReached } from '../../../src/domain/box/cuts.ts';
-import { isThreaded, pieceAt } from '../../../src/domain/box/piece.ts';
+import { cutsOf, depthCut, depthReached, isThreaded } from '../../../src/domain/box/cuts.ts';
+import { pieceAt } from '../../../src/domain/box/piece.ts';
 import type { Box } from '../../../src/domain/box/records.ts';
 import { nextSeq } from '../../../src/domain/box/sequence.ts';
 import { isDone, latestRun, nextThing } from '../../../src/domain/box/stages.ts';
-import { newestTrial } from '../../../src/domain/box/trials.ts';
+import { newestTrial } from '../../../src/domain/box/this-pair.ts';
 import type { RunState } from '../../../src/domain/setup/fold.ts';
 import { anyTriedBox, bored, boxOf, corrected, cut, takenBack, tried, turned } from './any-box.ts';
 

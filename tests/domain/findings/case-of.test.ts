@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { UNKNOWN_CALIPER, UNKNOWN_RIG } from '../../../src/domain/box/given.ts';
+import { UNKNOWN_CALIPER } from '../../../src/domain/box/given.ts';
 import type { Box } from '../../../src/domain/box/records.ts';
+import { UNKNOWN_RIG } from '../../../src/domain/box/unknown-rig.ts';
 import { caseOf } from '../../../src/domain/findings/answers/case-of.ts';
 import { suspects } from '../../../src/domain/findings/answers/suspects.ts';
 import { groupBy } from '../../../src/domain/group-by.ts';
