@@ -10,7 +10,7 @@ import { announce } from './changes.ts';
 import { logId, writer } from './session.ts';
 
 /** What a pass is recorded with. `run` is closed with it when it was the last. */
-export interface PassCut {
+interface PassCut {
   readonly part: Part;
   readonly run: RunState;
   readonly depth: Length;

@@ -9,7 +9,7 @@ import { boxById, runsOf } from './boxes.ts';
 import { calculateBox } from './calculated.ts';
 
 /** Readings of a step, and what the tightest of them means for the joint; no verdict when the plan does not hold together. */
-export interface ReadingsJudged {
+interface ReadingsJudged {
   readonly readings: readonly GapOrSweep[];
   readonly tightest: GapOrSweep | null;
   readonly verdict: SettingVerdict | null;

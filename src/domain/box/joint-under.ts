@@ -14,7 +14,7 @@ import { pairToBe } from './pair.ts';
 import type { Box } from './records.ts';
 
 /** One figure for each part. */
-export type OfParts<T> = Readonly<Record<Part, T>>;
+type OfParts<T> = Readonly<Record<Part, T>>;
 
 /** What may be changed to see what it does. Leans are the jig's own in each set-up, tailstock end to the rear. */
 export interface Conditions {

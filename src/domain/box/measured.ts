@@ -6,7 +6,7 @@ import type { BoreReading, Instrument, TenonReading } from './records.ts';
 import { inSequence } from './sequence.ts';
 
 /** Readings on wood with a caliper are seldom better than this, mm. Common practice, no source. */
-export const READING_ERROR: Millimetres = mm(0.03);
+const READING_ERROR: Millimetres = mm(0.03);
 /** Fuzz on crests adds about this to the uncertainty of a reading, mm. An estimate, no source. */
 const FUZZ = 0.05;
 

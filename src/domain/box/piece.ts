@@ -3,7 +3,7 @@ import type { BoreReading, Box, Cut, InSequence, TenonReading } from './records.
 import { inSequence } from './sequence.ts';
 
 /** Recess or tenon as it was turned once: what was read of it, and what was cut into it. */
-export interface Piece<R> {
+interface Piece<R> {
   /** Place in the sequence from which it counts; 0 for the first that was turned. */
   readonly since: number;
   readonly readings: readonly R[];

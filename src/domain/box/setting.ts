@@ -79,7 +79,7 @@ export const judgeSetting = (
 };
 
 /** A box as it is set up: its record, what follows from it, and its set-ups by run id. */
-export interface SetUpBox {
+interface SetUpBox {
   readonly box: Box;
   readonly calculated: CalculatedBox;
   readonly runs: ReadonlyMap<string, RunState>;

@@ -20,7 +20,7 @@ export const STAGES = [
 export type Stage = (typeof STAGES)[number];
 
 /** In what order this box meets its stages: with both pieces turned first, both are measured before any set-up. */
-export const stagesOf = (box: Box): readonly Stage[] =>
+const stagesOf = (box: Box): readonly Stage[] =>
   box.plan.route === 'recess-first'
     ? STAGES
     : [

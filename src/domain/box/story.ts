@@ -1,4 +1,4 @@
-import type { Box, Trial } from './records.ts';
+import type { Box } from './records.ts';
 
 /** How the first trial fit went: right at once, eased to right, or never right; null when none was tried. */
 export type FirstFit = 'right' | 'eased' | 'not-right';
@@ -23,8 +23,6 @@ export const threadWood = (box: Box, piece: 'lid' | 'base'): string =>
 export const woodsOf = (box: Box): readonly string[] => [
   ...new Set([box.plan.lid.wood, box.plan.base.wood, ...(box.plan.insert ? [box.plan.insert.wood] : [])]),
 ];
-
-export const latestTrial = (box: Box): Trial | null => box.trials.at(-1) ?? null;
 
 /** What the Boxes place can be narrowed by; null leaves a thing open. */
 export interface BoxFilter {

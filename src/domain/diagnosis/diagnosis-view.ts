@@ -12,7 +12,6 @@ import { setUpLog } from '../box/set-up-log.ts';
 import { widened } from '../joint/flank-shifts.ts';
 import type { Part } from '../setup/events.ts';
 import type { RunState } from '../setup/fold.ts';
-import { PARTS_IN_ORDER } from '../setup/inherit.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
 import { ifMeasured } from './measured-limits.ts';
 import type { BenchView, DiagnosisView, JointView, MoveMade, ThreadWood, TrialView } from './view.ts';
@@ -155,7 +154,7 @@ const SAME_SETTING = 0.005;
 const movesBetween = (box: Box, before: Trial, next: Trial | undefined): readonly MoveMade[] =>
   next === undefined
     ? []
-    : PARTS_IN_ORDER.flatMap((part): readonly MoveMade[] => {
+    : (['recess', 'tenon'] as const).flatMap((part): readonly MoveMade[] => {
         const [then, now] = [pieceAt(box, part, before.seq), pieceAt(box, part, next.seq)];
         const depth = deepestOf(now.cuts)?.mm ?? null;
         const none = { part, by: null, size: null, depth: null };
