@@ -16,8 +16,8 @@ const open = async (): Promise<Db> => {
   if (typeof indexedDB === 'undefined') throw new StorageFailure('none');
   let isBlocked = false;
   const request = openDB<LidwrightDb>(DATABASE, VERSION, {
-    upgrade: (db, from, _to, tx) => {
-      for (const step of MIGRATIONS) if (step.version > from) step.migrate(db, tx);
+    upgrade: (db, from) => {
+      for (const step of MIGRATIONS) if (step.version > from) step.migrate(db);
     },
     blocked: () => {
       isBlocked = true;

@@ -1,6 +1,6 @@
 /** Every name in the database. Changing one is a migration. */
 export const DATABASE = 'lidwright';
-export const VERSION = 2;
+export const VERSION = 1;
 
 export const STORES = {
   records: 'records',
@@ -15,9 +15,6 @@ export const STORES = {
   kept: 'kept',
 } as const;
 export type StoreName = keyof typeof STORES;
-
-/** Runs of one box: [logId, boxId] on `started` events, the only ones that carry a boxId. */
-export const EVENTS_BY_BOX = 'byBox';
 
 /** Boxes by [logId, kind, number], and those closed by [logId, kind, when]; a deleted one is in neither. */
 export const BOXES_BY_NUMBER = 'byNumber';

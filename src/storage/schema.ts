@@ -77,7 +77,6 @@ export interface LidwrightDb extends DBSchema {
   events: {
     key: [logId: string, runId: string, n: number, writer: string];
     value: SetUpEvent | ForeignEvent;
-    indexes: { byBox: [logId: string, boxId: string] };
   };
   photos: { key: [logId: string, id: string]; value: PhotoBytes };
   thumbnails: { key: [logId: string, id: string]; value: Thumbnail };

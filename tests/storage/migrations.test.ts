@@ -2,9 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { connection } from '../../src/storage/connection.ts';
 import { MIGRATIONS } from '../../src/storage/migrations.ts';
-import { BOXES_BY_NUMBER, BOXES_CLOSED, DATABASE, VERSION } from '../../src/storage/names.ts';
+import { DATABASE, VERSION } from '../../src/storage/names.ts';
 import { everything, openRaw, withFreshDatabase } from './fresh-database.ts';
-import { sampleBox, sampleClosing, storedBox } from './sample-log.ts';
 
 withFreshDatabase();
 
@@ -92,23 +91,3 @@ for (const fixture of fixtures)
       ).toEqual(entries.map(({ value }) => revive(value)));
     expect((await connection()).version).toBe(VERSION);
   });
-
-test('boxes that an older database held are found by number and by their close', async () => {
-  const [oldest] = fixtures as [Fixture];
-  const boxes = [
-    storedBox({ id: 'open', body: sampleBox({ number: 7 }) }),
-    storedBox({ id: 'closed', body: sampleBox({ number: 8, closing: sampleClosing }) }),
-    storedBox({ id: 'deleted', body: null }),
-  ];
-  await build(oldest);
-  const old = await openRaw(DATABASE, oldest.version);
-  const tx = old.transaction('records', 'readwrite');
-  for (const box of boxes) tx.objectStore('records').put(box);
-  await new Promise((resolve) => {
-    tx.oncomplete = resolve;
-  });
-  old.close();
-  const records = (await connection()).transaction('records').store;
-  expect((await records.index(BOXES_BY_NUMBER).getAll()).map(({ id }) => id)).toEqual(['open', 'closed']);
-  expect((await records.index(BOXES_CLOSED).getAll()).map(({ id }) => id)).toEqual(['closed']);
-});
