@@ -3,7 +3,7 @@ import { findingsOf } from '../domain/findings/answers/findings.ts';
 import { lastAlike } from '../domain/findings/answers/last-alike.ts';
 import { rowsFromLogs } from '../domain/findings/rows/rows-from-log.ts';
 import { dictionarySheet, rowsSheet } from '../domain/findings/rows/rows-sheet.ts';
-import { sha256 } from '../domain/sha256.ts';
+import { newId } from '../platform/ids.ts';
 import { sheetCsv } from '../storage/backup/sheet-csv.ts';
 import { type KeptOfLog, readKept } from '../storage/kept.ts';
 import { type ReadLog, readLog } from './findings-log.ts';
@@ -37,9 +37,15 @@ const readLogs = async (
   return logs;
 };
 
-/** A short name for everything that the findings are worked out from: equal names, equal findings. */
-const nameOf = (...parts: readonly unknown[]): string =>
-  sha256(new TextEncoder().encode(JSON.stringify(parts)));
+/**
+ * A short name for everything that the findings are worked out from: equal names, equal findings. Plain http has no hash of the browser's
+ * own, and a library's would be a twentieth of this worker: there each name is new, and the findings are worked out each time.
+ */
+const nameOf = async (...parts: readonly unknown[]): Promise<string> => {
+  if (!crypto.subtle) return newId();
+  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(JSON.stringify(parts)));
+  return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
+};
 
 const find = async (
   question: FindingsQuestion,
@@ -47,7 +53,7 @@ const find = async (
   { share, last }: Meanwhile,
 ): Promise<FindingsAnswer> => {
   const before = await Promise.all(question.logIds.map(readKept));
-  const rule = nameOf(made, question.woods);
+  const rule = await nameOf(made, question.woods);
   const kept = lastFound(before, rule);
   const known = question.known ?? kept?.found.from;
   if (kept?.holds)
@@ -58,7 +64,7 @@ const find = async (
   const table = rowsFromLogs(logs);
   const alike = lastAlike(logs[0]?.boxes ?? new Map());
   const trials = await readTrials(question.logIds);
-  const from = nameOf(table, alike, trials);
+  const from = await nameOf(table, alike, trials);
   const keepFound = (found: Found) => keepLast(before, logs, rule, found);
   if (from === known) {
     if (kept?.found.from === from) await keepFound(kept.found);
