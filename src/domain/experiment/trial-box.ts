@@ -1,7 +1,7 @@
 import type { BothWaysPlan, Box, TrialMeasure } from '../box/records.ts';
 import type { FirstTry } from '../findings/rows/joint-row.ts';
 import { firstTryOf } from '../findings/rows/rows-from-log.ts';
-import { isKnownKind, type SetUpEvent } from '../setup/events.ts';
+import { isKnown } from '../setup/events.ts';
 import type { RunState } from '../setup/fold.ts';
 import type { Reading } from '../setup/reading.ts';
 import type { Lot } from './draw-lots.ts';
@@ -62,12 +62,11 @@ const measuredIn = (
 const firstReadings = (run: RunState, key: string): readonly Reading[] => {
   const readings: Reading[] = [];
   for (const { event, undone } of run.timeline) {
-    if (undone || run.stray.includes(event) || !isKnownKind(event.kind)) continue;
-    const known = event as SetUpEvent;
-    if (known.kind === 'read' && known.step === key) readings.push(known.reading);
+    if (undone || run.stray.includes(event) || !isKnown(event)) continue;
+    if (event.kind === 'read' && event.step === key) readings.push(event.reading);
     else if (
       readings.length > 0 &&
-      (known.kind === 'moved' || (known.kind === 'ticked' && known.steps.includes(key)))
+      (event.kind === 'moved' || (event.kind === 'ticked' && event.steps.includes(key)))
     )
       break;
   }

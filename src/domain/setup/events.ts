@@ -61,5 +61,19 @@ export type SetUpEvent = Stamp & EventRef & { readonly logId: string; readonly r
 export type ForeignEvent = Stamp &
   EventRef & { readonly logId: string; readonly runId: string; readonly kind: string };
 
-export const isKnownKind = (kind: string): kind is Happening['kind'] =>
-  ['started', 'ticked', 'read', 'moved', 'paused', 'resumed', 'undone', 'closed'].includes(kind);
+const KINDS: readonly string[] = [
+  'started',
+  'ticked',
+  'read',
+  'moved',
+  'paused',
+  'resumed',
+  'undone',
+  'closed',
+] satisfies readonly Happening['kind'][];
+
+/** Whether this version knows that kind of event. */
+export const isKnownKind = (kind: string): boolean => KINDS.includes(kind);
+
+/** Whether an event is one that this version understands. */
+export const isKnown = (event: SetUpEvent | ForeignEvent): event is SetUpEvent => isKnownKind(event.kind);

@@ -1,5 +1,5 @@
 import type { Carried, EventRef, ForeignEvent, Part, SetUpEvent, Verdict } from './events.ts';
-import { isKnownKind } from './events.ts';
+import { isKnown } from './events.ts';
 import { type Movement, type Procedure, reopenedBy, type Step } from './procedure.ts';
 import type { Reading } from './reading.ts';
 import { addSpans, between, NO_TIME, type Span } from './time.ts';
@@ -121,24 +121,22 @@ export const foldRun = (events: readonly (SetUpEvent | ForeignEvent)[]): RunStat
   for (const event of ordered) {
     const undone = isUndone(event);
     const alive = !undone && event.kind !== 'undone' && event !== started;
-    const applies =
-      alive && isKnownKind(event.kind) && event.kind !== 'started' && !closed && event.n >= started.n;
+    const applies = alive && isKnown(event) && event.kind !== 'started' && !closed && event.n >= started.n;
     const gap = applies ? between(live, event) : NO_TIME;
     timeline.push({ event, undone, gap });
     if (alive && !applies) stray.push(event);
-    if (!applies) continue;
-    const known = event as SetUpEvent;
-    const target = spentOn(known, slots, paused);
+    if (!applies || !isKnown(event)) continue;
+    const target = spentOn(event, slots, paused);
     total = addSpans(total, gap);
     if (target === 'pause') pausedFor = addSpans(pausedFor, gap);
     else if (target === null) unplaced = addSpans(unplaced, gap);
     else target.spent = addSpans(target.spent, gap);
-    live = known;
+    live = event;
 
-    if (known.kind === 'paused') paused = true;
-    else if (known.kind === 'resumed') paused = false;
-    else if (known.kind === 'closed') closed = known.how;
-    else if (!apply(known, slots, started.procedure)) stray.push(known);
+    if (event.kind === 'paused') paused = true;
+    else if (event.kind === 'resumed') paused = false;
+    else if (event.kind === 'closed') closed = event.how;
+    else if (!apply(event, slots, started.procedure)) stray.push(event);
     closeWhatRestsOnSkipped(slots);
   }
 
@@ -166,7 +164,7 @@ export const foldRun = (events: readonly (SetUpEvent | ForeignEvent)[]): RunStat
     unplaced,
     stray,
     contested: sharesN(ordered),
-    readOnly: ordered.some((e) => !isKnownKind(e.kind)),
+    readOnly: ordered.some((e) => !isKnown(e)),
     nextN: (ordered.at(-1)?.n ?? 0) + 1,
   };
 };

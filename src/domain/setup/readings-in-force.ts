@@ -1,4 +1,4 @@
-import { isKnownKind, type SetUpEvent } from './events.ts';
+import { isKnown } from './events.ts';
 import type { RunState } from './fold.ts';
 import { reopenedBy } from './procedure.ts';
 import type { Reading } from './reading.ts';
@@ -10,11 +10,10 @@ import type { Reading } from './reading.ts';
 export const readingsInForce = (run: RunState, key: string): readonly Reading[] => {
   let readings: Reading[] = [];
   for (const { event, undone } of run.timeline) {
-    if (undone || run.stray.includes(event) || !isKnownKind(event.kind)) continue;
-    const known = event as SetUpEvent;
-    if (known.kind === 'read' && known.step === key) readings.push(known.reading);
-    else if (known.kind === 'moved' && reopenedBy(run.procedure, known.what).has(key)) readings = [];
-    else if (known.kind === 'ticked' && known.verdict === 'fail' && known.steps.includes(key)) readings = [];
+    if (undone || run.stray.includes(event) || !isKnown(event)) continue;
+    if (event.kind === 'read' && event.step === key) readings.push(event.reading);
+    else if (event.kind === 'moved' && reopenedBy(run.procedure, event.what).has(key)) readings = [];
+    else if (event.kind === 'ticked' && event.verdict === 'fail' && event.steps.includes(key)) readings = [];
   }
   return readings;
 };

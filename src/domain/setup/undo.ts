@@ -1,12 +1,11 @@
-import type { SetUpEvent } from './events.ts';
+import { isKnown, type SetUpEvent } from './events.ts';
 import type { RunState } from './fold.ts';
 
 /** The newest event that an undo would take back, or null. Undo never takes back the start or another undo. */
 export const undoTarget = (run: RunState): SetUpEvent | null => {
   for (const { event, undone } of [...run.timeline].reverse()) {
     if (undone || event.kind === 'undone' || event.kind === 'started') continue;
-    if (run.stray.includes(event)) continue;
-    return event as SetUpEvent;
+    if (isKnown(event) && !run.stray.includes(event)) return event;
   }
   return null;
 };

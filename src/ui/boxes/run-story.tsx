@@ -1,4 +1,4 @@
-import type { SetUpEvent, Verdict } from '../../domain/setup/events.ts';
+import { isKnown, type Verdict } from '../../domain/setup/events.ts';
 import { foldRun, type RunState, type StepStatus, type TimelineEntry } from '../../domain/setup/fold.ts';
 import { StatusTooth } from '../set-up/status-tooth.tsx';
 import { Strip } from '../set-up/strip.tsx';
@@ -32,7 +32,7 @@ const Entry = ({ run, entry: { event, undone, gap } }: { run: RunState; entry: T
     event,
     (key) => run.steps.find((s) => s.step.key === key)?.step.sentence ?? key,
   );
-  const verdict = event.kind === 'ticked' ? (event as SetUpEvent & { kind: 'ticked' }).verdict : null;
+  const verdict = isKnown(event) && event.kind === 'ticked' ? event.verdict : null;
   return (
     <>
       {verdict && !undone ? <StatusTooth status={TOOTH[verdict]} /> : <span />}

@@ -1,6 +1,6 @@
 import {
   type ForeignEvent,
-  isKnownKind,
+  isKnown,
   type Part,
   type SetUpEvent,
   type Verdict,
@@ -134,19 +134,18 @@ export const happeningWords = (
   event: SetUpEvent | ForeignEvent,
   sentenceOf: (key: string) => string,
 ): string => {
-  if (!isKnownKind(event.kind)) return `Something a newer version wrote (${event.kind}).`;
-  const known = event as SetUpEvent;
-  switch (known.kind) {
+  if (!isKnown(event)) return `Something a newer version wrote (${event.kind}).`;
+  switch (event.kind) {
     case 'started':
-      return known.inherited.length > 0
-        ? `Started; ${known.inherited.length} settings still held.`
+      return event.inherited.length > 0
+        ? `Started; ${event.inherited.length} settings still held.`
         : 'Started.';
     case 'ticked':
-      return `${verdictWord[known.verdict]}: ${known.steps.map(sentenceOf).join(' ')}`;
+      return `${verdictWord[event.verdict]}: ${event.steps.map(sentenceOf).join(' ')}`;
     case 'read':
-      return `Read: ${readingSaid(known.reading)}.`;
+      return `Read: ${readingSaid(event.reading)}.`;
     case 'moved':
-      return `Moved: ${movementWord[known.what].toLowerCase()}.`;
+      return `Moved: ${movementWord[event.what].toLowerCase()}.`;
     case 'paused':
       return 'Paused.';
     case 'resumed':
@@ -154,7 +153,7 @@ export const happeningWords = (
     case 'undone':
       return 'Undo.';
     case 'closed':
-      return known.how === 'cut' ? 'Cut.' : 'Given up.';
+      return event.how === 'cut' ? 'Cut.' : 'Given up.';
   }
 };
 
