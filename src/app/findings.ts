@@ -13,14 +13,22 @@ const TOPICS: readonly Topic[] = ['box', 'events', 'log', 'rig', 'instrument', '
 
 export type { Found };
 
-export const findings = signal<Found | null>(null);
-/** Share done, once it takes long enough to be worth showing. */
-export const progress = signal<number | null>(null);
-export const findingsFailed = signal(false);
-/** When what is shown was found, while it is being looked whether it still holds; epoch ms. */
-export const foundAt = signal<number | null>(null);
-/** The user stopped the reckoning. */
-export const findingsStopped = signal(false);
+/** The findings of the log on screen and what is being done about them. `found` is what was found last, `asOf` when, if it may no longer hold. */
+export type FindingsNow =
+  | { readonly is: 'not-asked'; readonly found: null }
+  | {
+      readonly is: 'asked';
+      readonly found: Found | null;
+      readonly asOf: number | null;
+      /** Share done, once it takes long enough to be worth showing. */
+      readonly share: number | null;
+    }
+  | { readonly is: 'answered'; readonly found: Found }
+  | { readonly is: 'failed'; readonly found: Found | null }
+  /** The user stopped it. */
+  | { readonly is: 'stopped'; readonly found: Found | null; readonly asOf: number | null };
+
+export const findings = signal<FindingsNow>({ is: 'not-asked', found: null });
 
 let asked: Asked<Found | null> | undefined;
 let askedFor = '';
@@ -35,60 +43,57 @@ export const findingsState = (): string =>
 export const reckonFindings = async (): Promise<void> => {
   const wanted = findingsState();
   if (wanted === askedFor) return;
-  drop();
-  const log = logId.value;
-  if (foundIn !== log) {
-    findings.value = null;
-    foundAt.value = null;
-  }
+  asked?.cancel();
   askedFor = wanted;
-  findingsFailed.value = false;
-  findingsStopped.value = false;
+  const log = logId.value;
+  let { found } = foundIn === log ? findings.value : { found: null };
+  let asOf = 'asOf' in findings.value && found ? findings.value.asOf : null;
   let share = 0;
+  let isSlow = false;
+  const show = (): void => {
+    if (asked === mine) findings.value = { is: 'asked', found, asOf, share: isSlow ? share : null };
+  };
   const timer = setTimeout(() => {
-    if (asked === mine) progress.value = share;
+    isSlow = true;
+    show();
   }, SHOW_PROGRESS_AFTER_MS);
   const mine = askForFindings(
-    { logIds: [log], woods: tabledWoods, known: findings.value?.from ?? null },
+    { logIds: [log], woods: tabledWoods, known: found?.from ?? null },
     {
       onProgress: (done) => {
         share = done;
-        if (asked === mine && progress.value !== null) progress.value = done;
+        if (isSlow) show();
       },
-      onLast: (found, at) => {
+      onLast: (last, at) => {
         if (asked !== mine) return;
         foundIn = log;
-        findings.value = found;
-        foundAt.value = at;
+        found = last;
+        asOf = at;
+        show();
       },
     },
   );
   asked = mine;
+  show();
   try {
-    const found = await mine.answer;
+    const answer = (await mine.answer) ?? found;
     if (asked !== mine) return;
     foundIn = log;
-    if (found) findings.value = found;
-    foundAt.value = null;
+    findings.value = answer ? { is: 'answered', found: answer } : { is: 'not-asked', found: null };
   } catch {
     if (asked !== mine) return;
-    findingsFailed.value = true;
+    findings.value = { is: 'failed', found };
     askedFor = '';
   } finally {
     clearTimeout(timer);
-    if (asked === mine) progress.value = null;
   }
-};
-
-const drop = (): void => {
-  asked?.cancel();
-  asked = undefined;
-  askedFor = '';
-  progress.value = null;
 };
 
 /** Stops the reckoning under way; what was found before stays. */
 export const cancelFindings = (): void => {
-  drop();
-  findingsStopped.value = true;
+  asked?.cancel();
+  asked = undefined;
+  askedFor = '';
+  const { found } = findings.value;
+  findings.value = { is: 'stopped', found, asOf: 'asOf' in findings.value ? findings.value.asOf : null };
 };

@@ -9,7 +9,7 @@ import { openSession } from '../../src/app/session.ts';
 import type { Box, Stored } from '../../src/domain/box/records.ts';
 import type { Asked, Meanwhile } from '../../src/platform/findings-worker.ts';
 import { forget } from '../../src/storage/connection.ts';
-import { addLog } from '../../src/storage/records.ts';
+import { addLog } from '../../src/storage/whole-log.ts';
 import Findings from '../../src/ui/findings/findings.tsx';
 import { answerTo } from '../../src/workers/findings-answer.ts';
 import type { FindingsQuestion, Found } from '../../src/workers/findings-message.ts';
@@ -51,8 +51,8 @@ const keep = async (boxes: number, change: (box: Box) => Box = (box) => box) => 
 };
 const open = async () => {
   render(<Findings />);
-  await waitFor(() => expect(findings.value).not.toBeNull());
-  if ((findings.value?.rows ?? 0) > 0)
+  await waitFor(() => expect(findings.value.found).not.toBeNull());
+  if ((findings.value.found?.rows ?? 0) > 0)
     await screen.findByRole('heading', { name: 'What to change tomorrow' });
 };
 const say = () => document.body.textContent ?? '';
@@ -64,7 +64,7 @@ beforeEach(async () => {
   globalThis.indexedDB = new IDBFactory();
   forget();
   cancelFindings();
-  findings.value = null;
+  findings.value = { is: 'not-asked', found: null };
   askForFindings.mockReset().mockImplementation(reckon);
   await openSession();
 });
@@ -169,7 +169,7 @@ describe('the reckoning', () => {
   it('happens once while nothing is written, and keeps what it has when no row changed', async () => {
     await keep(3);
     await open();
-    const before = findings.value;
+    const before = findings.value.found;
     cleanup();
     await open();
     expect(askForFindings).toHaveBeenCalledTimes(1);
@@ -177,15 +177,15 @@ describe('the reckoning', () => {
     await waitFor(() => expect(askForFindings).toHaveBeenCalledTimes(2));
     const second = askForFindings.mock.results[1]?.value as Asked<Found | null>;
     expect(await second.answer).toBeNull();
-    expect(findings.value).toBe(before);
+    expect(findings.value.found).toBe(before);
   });
 
   it('shows at once what was found last time, and from when, until it is read anew', async () => {
     await keep(20);
     await open();
-    const found = findings.value as Found;
+    const found = findings.value.found as Found;
     cleanup();
-    findings.value = null;
+    findings.value = { is: 'not-asked', found: null };
     let answer: (found: Found | null) => void = () => {};
     askForFindings.mockImplementation((_question, { onLast }: Meanwhile) => {
       queueMicrotask(() => onLast(found, new Date(2026, 2, 14, 10, 42).getTime()));
@@ -203,7 +203,7 @@ describe('the reckoning', () => {
     await screen.findByText(/^Reading what is new/);
     answer(null);
     await waitFor(() => expect(screen.queryByText(/found on 14 Mar/)).toBeNull());
-    expect(findings.value).toBe(found);
+    expect(findings.value.found).toBe(found);
   });
 
   it('that fails says so, that nothing is lost, and tries again', async () => {

@@ -1,15 +1,6 @@
 import './findings.css';
 import { useEffect } from 'preact/hooks';
-import {
-  cancelFindings,
-  findings,
-  findingsFailed,
-  findingsState,
-  findingsStopped,
-  foundAt,
-  progress,
-  reckonFindings,
-} from '../../app/findings.ts';
+import { cancelFindings, findings, findingsState, reckonFindings } from '../../app/findings.ts';
 import { Later } from '../shell/later.tsx';
 import { hrefTo } from '../shell/route.ts';
 import { momentWords } from '../words/day.ts';
@@ -21,8 +12,9 @@ const Findings = () => {
   useEffect(() => {
     reckonFindings();
   }, [state]);
+  const now = findings.value;
   return (
-    <main class="page findings" aria-busy={progress.value !== null}>
+    <main class="page findings" aria-busy={now.is === 'asked' && now.share !== null}>
       <h1>{words.title}</h1>
       <Reckoning />
       <Found />
@@ -33,8 +25,9 @@ const Findings = () => {
 /** How far it is, and what to do when it came to nothing. */
 const Reckoning = () => {
   const again = () => reckonFindings();
-  const moment = foundAt.value && momentWords(foundAt.value);
-  if (findingsFailed.value)
+  const now = findings.value;
+  const moment = 'asOf' in now && now.asOf && momentWords(now.asOf);
+  if (now.is === 'failed')
     return (
       <>
         <p role="alert">{words.failed}</p>
@@ -43,7 +36,7 @@ const Reckoning = () => {
         </button>
       </>
     );
-  if (findingsStopped.value)
+  if (now.is === 'stopped')
     return (
       <div class="row">
         <p role="status">{moment ? words.stoppedAsOf(moment) : words.stopped}</p>
@@ -52,12 +45,10 @@ const Reckoning = () => {
         </button>
       </div>
     );
-  if (progress.value !== null)
+  if (now.is === 'asked' && now.share !== null)
     return (
       <div class="row">
-        <p role="status">
-          {moment ? words.progressAsOf(progress.value, moment) : words.progress(progress.value)}
-        </p>
+        <p role="status">{moment ? words.progressAsOf(now.share, moment) : words.progress(now.share)}</p>
         <button type="button" onClick={cancelFindings}>
           {words.cancel}
         </button>
@@ -67,7 +58,7 @@ const Reckoning = () => {
 };
 
 const Found = () => {
-  const found = findings.value;
+  const { found } = findings.value;
   if (!found) return null;
   if (found.rows > 0) return <Later key="found" load={() => import('./found.tsx')} props={{ found }} />;
   return (

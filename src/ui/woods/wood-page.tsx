@@ -1,4 +1,4 @@
-import { findings, findingsFailed, findingsStopped } from '../../app/findings.ts';
+import { findings } from '../../app/findings.ts';
 import { settings } from '../../app/session.ts';
 import { movementOf, type WoodOnHand } from '../../app/woods.ts';
 import { writeLength } from '../../domain/units/write-quantity.ts';
@@ -26,9 +26,9 @@ export const WoodPage = ({ wood }: { wood: WoodOnHand | null }) => (
 );
 
 const Record = ({ wood }: { wood: WoodOnHand }) => {
-  const found = findings.value;
+  const { is, found } = findings.value;
   if (!found)
-    return findingsFailed.value || findingsStopped.value ? (
+    return is === 'failed' || is === 'stopped' ? (
       <p>{words.recordNot}</p>
     ) : (
       <p aria-busy="true">{words.recordWait}</p>

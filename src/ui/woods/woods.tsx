@@ -29,7 +29,7 @@ const WoodList = ({ woods }: { woods: readonly WoodOnHand[] }) => {
   const id = useId();
   const text = useSignal('');
   const all = useSignal(false);
-  const records = new Map(findings.value?.woods.woods.map((record) => [record.wood, record]));
+  const records = new Map(findings.value.found?.woods.woods.map((record) => [record.wood, record]));
   const sought = text.value.toLowerCase().split(/\s+/).filter(Boolean);
   const found = woods.filter(({ name }) => sought.every((word) => name.toLowerCase().includes(word)));
   const mine = found

@@ -13,7 +13,7 @@ const OwnAllowance = ({ calculated }: { calculated: CalculatedBox }) => {
   }, []);
   const { unit } = settings.value;
   const { pair } = calculated;
-  const mine = findings.value?.allowances.pitches.find(
+  const mine = findings.value.found?.allowances.pitches.find(
     (allowance) => allowance.joints > 0 && Math.abs(allowance.pitch - pair.pitch) < 1e-3,
   );
   const tenon = mine && tenonForClearance(pair, mine.clearance.value);
