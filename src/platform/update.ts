@@ -12,6 +12,9 @@ export interface Updates {
   readonly take: () => Promise<boolean>;
 }
 
+/** A worker that has not taken over by then does not: the old version goes on, and no lock is held any longer. */
+const TAKE_OVER_MS = 10_000;
+
 const HOUR_MS = 60 * 60 * 1000;
 
 const NONE: Omit<Updates, 'offline'> = { look: async () => {}, take: async () => false };
@@ -47,14 +50,29 @@ export const followUpdates = async (onOffer: (offered: boolean) => void): Promis
     registration?.update().catch(() => {});
   });
   await look();
-  return { offline: 'ready', look, take: () => whenAlone(() => takeOver(worker)) };
+  const take = async (): Promise<boolean> => {
+    let hasTaken = false;
+    await whenAlone(async () => {
+      hasTaken = await takeOver(worker);
+    });
+    return hasTaken;
+  };
+  return { offline: 'ready', look, take };
 };
 
-const takeOver = (worker: Workbox): Promise<void> =>
+/** Whether the waiting version took over in time; the page is then loading again. */
+const takeOver = (worker: Workbox): Promise<boolean> =>
   new Promise((resolve) => {
-    worker.addEventListener('controlling', () => {
-      resolve();
+    const done = (hasTaken: boolean): void => {
+      clearTimeout(timer);
+      worker.removeEventListener('controlling', reload);
+      resolve(hasTaken);
+    };
+    const reload = (): void => {
+      done(true);
       location.reload();
-    });
+    };
+    const timer = setTimeout(() => done(false), TAKE_OVER_MS);
+    worker.addEventListener('controlling', reload);
     worker.messageSkipWaiting();
   });
