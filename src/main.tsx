@@ -3,14 +3,13 @@ import './ui/shell/base.css';
 import './ui/shell/shell.css';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
-import { followOtherTabs } from './app/changes.ts';
-import { openSession, settings } from './app/session.ts';
+import { settings } from './app/session.ts';
+import { start } from './app/start.ts';
 import { applyDistance, applyLook } from './platform/look.ts';
 import { App } from './ui/shell/app.tsx';
 
-const start = async (): Promise<void> => {
-  await openSession();
-  followOtherTabs();
+const main = async (): Promise<void> => {
+  await start();
   effect(() => {
     applyLook(settings.value.look);
     applyDistance(settings.value.distanceCm, settings.value.pxPerMm);
@@ -23,4 +22,4 @@ const start = async (): Promise<void> => {
   await afterStart();
 };
 
-start();
+main();

@@ -1,43 +1,47 @@
 import type { Closing, Later, LaterVerdict, Seat } from '../domain/box/records.ts';
-import { nextSeq } from '../domain/box/sequence.ts';
+import { seqOf } from '../domain/box/sequence.ts';
 import { today } from '../platform/clock.ts';
-import { newId } from '../platform/ids.ts';
 import { askToKeep } from '../platform/persist.ts';
 import { type BoxOnHand, changeBox, newestBox } from './boxes.ts';
+import { withItem, withoutItem } from './keep.ts';
 
 /** "In line and flush" says all of this. */
 export const IN_LINE: SeatAnswers = { open: [], papers: 0, degreesToGo: 0, takenFrom: null };
 
 export type SeatAnswers = Omit<Seat, 'id' | 'seq' | 'at'>;
 
-export const recordSeat = (boxId: string, answers: SeatAnswers): Promise<boolean> => {
-  const seat = { ...answers, id: newId(), at: Date.now() };
-  return changeBox(boxId, (box) => ({ ...box, seats: [...box.seats, { ...seat, seq: nextSeq(box) }] }));
+export const recordSeat = (boxId: string, id: string, answers: SeatAnswers): Promise<boolean> => {
+  const seat = { ...answers, id, at: Date.now() };
+  return changeBox(
+    boxId,
+    (box) => ({ ...box, seats: withItem(box.seats, { ...seat, seq: seqOf(box, id) }) }),
+    'seat',
+  );
 };
 
 export const takeBackSeat = (boxId: string, seatId: string): Promise<boolean> =>
-  changeBox(boxId, (box) => ({ ...box, seats: box.seats.filter(({ id }) => id !== seatId) }));
+  changeBox(boxId, (box) => ({ ...box, seats: withoutItem(box.seats, seatId) }), 'seat');
 
 /** Closes a box. The first thing worth keeping is the moment to ask the browser to keep it; nothing waits for the answer. */
 export const closeBox = async (boxId: string, answers: Omit<Closing, 'at'>): Promise<boolean> => {
   const closing: Closing = { ...answers, at: Date.now() };
-  const saved = await changeBox(boxId, (box) => ({ ...box, closing }));
+  const saved = await changeBox(boxId, (box) => ({ ...box, closing }), 'close');
   if (saved) askToKeep();
   return saved;
 };
 
 /** Back on the lathe: what was said at the close goes. */
 export const reopenBox = (boxId: string): Promise<boolean> =>
-  changeBox(boxId, (box) => ({ ...box, closing: null }));
+  changeBox(boxId, (box) => ({ ...box, closing: null }), 'close');
 
 /** How the lid turns now, weeks on. */
-export const recordLater = (boxId: string, verdict: LaterVerdict): Promise<boolean> => {
-  const later: Later = { id: newId(), at: Date.now(), on: today(), verdict };
-  return changeBox(boxId, (box) => ({ ...box, later: [...box.later, later] }));
+export const recordLater = (boxId: string, id: string, verdict: LaterVerdict): Promise<boolean> => {
+  const later: Later = { id, at: Date.now(), on: today(), verdict };
+  return changeBox(boxId, (box) => ({ ...box, later: withItem(box.later, later) }), 'later');
 };
 
 export const takeBackLater = (boxId: string, laterId: string): Promise<boolean> =>
-  changeBox(boxId, (box) => ({ ...box, later: box.later.filter(({ id }) => id !== laterId) }));
+  changeBox(boxId, (box) => ({ ...box, later: withoutItem(box.later, laterId) }), 'later');
 
 /** Wood needs this long before a lid tells anything new. */
 const WEEKS_BEFORE_ASKING = 4;

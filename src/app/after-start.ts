@@ -1,10 +1,15 @@
-import { sweepSuperseded } from '../storage/records.ts';
 import { watchForUpdates } from './updates.ts';
 import { readUsualTimes } from './usual-times.ts';
+
+/** Housekeeping writes to what the first taps write to, so it lets them go first. */
+const HOUSEKEEPING_MS = 10_000;
 
 /** What can wait until the first screen stands: updates, the user's usual times, housekeeping. Never fails the app. */
 export const afterStart = async (): Promise<void> => {
   await watchForUpdates().catch(() => {});
   await readUsualTimes().catch(() => {});
-  await sweepSuperseded(Date.now()).catch(() => {});
+  await new Promise((resolve) => setTimeout(resolve, HOUSEKEEPING_MS));
+  await import('../storage/superseded.ts')
+    .then(({ sweepSuperseded }) => sweepSuperseded(Date.now()))
+    .catch(() => {});
 };

@@ -18,28 +18,32 @@ const stampOf = (now: Date): string => now.toISOString().slice(0, 16).replace(/[
 /** Everything but the demo, as a file; made first and shared by a second tap, since sharing needs a fresh one. */
 export const backupFile = async (): Promise<File | undefined> => {
   const now = new Date();
-  const { makeBackup } = await import('../storage/backup/make-backup.ts');
-  const blob = await attempt(() => makeBackup(now.getTime(), [DEMO_LOG]));
+  const blob = await attempt('backup', async () => {
+    const { makeBackup } = await import('../storage/backup/make-backup.ts');
+    return makeBackup(now.getTime(), [DEMO_LOG]);
+  });
   return blob && new File([blob], `lidwright-${stampOf(now)}.zip`, { type: 'application/zip' });
 };
 
 /** The boxes of the log on screen as a table. */
 export const boxesTable = async (): Promise<File | undefined> => {
-  const { boxesCsv } = await import('../storage/backup/boxes-csv.ts');
-  const records = await attempt(async () => [
-    ...(await listRecords(logId.value, 'box')),
-    ...(await listRecords(logId.value, 'rig')),
-    ...(await listRecords(logId.value, 'instrument')),
-  ]);
-  return (
-    records &&
-    new File([boxesCsv(records)], `lidwright-boxes-${stampOf(new Date())}.csv`, { type: 'text/csv' })
-  );
+  const table = await attempt('table', async () => {
+    const { boxesCsv } = await import('../storage/backup/boxes-csv.ts');
+    return boxesCsv([
+      ...(await listRecords(logId.value, 'box')),
+      ...(await listRecords(logId.value, 'rig')),
+      ...(await listRecords(logId.value, 'instrument')),
+    ]);
+  });
+  return table === undefined
+    ? undefined
+    : new File([table], `lidwright-boxes-${stampOf(new Date())}.csv`, { type: 'text/csv' });
 };
 
 /** Remembers that a backup was handed over. */
 export const noteBackup = async (): Promise<void> => {
-  await attempt(() => putDevice(DEVICE_KEYS.backups, Date.now()));
+  await attempt('backup', () => putDevice(DEVICE_KEYS.backups, Date.now()));
+  announce('device');
 };
 
 export interface Offered {
@@ -49,7 +53,7 @@ export interface Offered {
 
 /** Reads a file and says what taking it in would do; nothing is changed. */
 export const lookInto = async (file: File): Promise<Result<Offered, BackupRefusal> | undefined> =>
-  attempt(async () => {
+  attempt('import', async () => {
     const { readBackup } = await import('../storage/backup/read-backup.ts');
     const { summarize } = await import('../storage/backup/take-in.ts');
     const backup = await readBackup(file);
@@ -62,7 +66,7 @@ export const lookInto = async (file: File): Promise<Result<Offered, BackupRefusa
 export const takeBackupIn = async ({
   backup,
 }: Offered): Promise<Result<Summary, BackupRefusal> | undefined> => {
-  const taken = await attempt(async () => {
+  const taken = await attempt('import', async () => {
     const { takeIn } = await import('../storage/backup/take-in.ts');
     return takeIn(backup, Date.now(), newId());
   });

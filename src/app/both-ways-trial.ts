@@ -3,13 +3,10 @@ import { drawLots } from '../domain/experiment/draw-lots.ts';
 import { type TrialQuestion, trialQuestions } from '../domain/experiment/trial-questions.ts';
 import { seededRandom } from '../domain/random.ts';
 import { today } from '../platform/clock.ts';
-import { freshSeed, newId } from '../platform/ids.ts';
-import { changeRecord } from '../storage/records.ts';
+import { freshSeed } from '../platform/ids.ts';
 import { newestBox } from './boxes.ts';
-import { announce } from './changes.ts';
-import { attempt } from './failure.ts';
+import { keep } from './keep.ts';
 import { procedureById } from './rigs.ts';
-import { author, logId } from './session.ts';
 
 /** What the procedure of the newest box leaves open to a trial. */
 export const openQuestions = async (): Promise<readonly TrialQuestion[]> => {
@@ -19,6 +16,7 @@ export const openQuestions = async (): Promise<readonly TrialQuestion[]> => {
 
 /** Draws the lots and keeps them before the first box: what was drawn cannot be drawn again. Durable when it resolves to true. */
 export const beginBothWays = async (
+  id: string,
   { step, sentence }: Pick<TrialQuestion, 'step' | 'sentence'>,
   measure: TrialMeasure,
   boxes: number,
@@ -34,7 +32,6 @@ export const beginBothWays = async (
     boxes: [],
     givenUp: false,
   };
-  const saved = await attempt(() => changeRecord(logId.value, 'both-ways', newId(), author(), () => plan));
-  if (saved) announce('both-ways');
-  return saved !== undefined;
+  // A retry of what was saved unheard draws no second time.
+  return keep('both-ways', id, (drawn) => drawn ?? plan);
 };

@@ -1,12 +1,9 @@
 import type { BothWaysPlan } from '../domain/box/records.ts';
 import { mayVary } from '../domain/experiment/trial-step.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
-import { changeRecord, listRecords } from '../storage/records.ts';
-import type { BoxOnHand } from './boxes.ts';
-import { announce } from './changes.ts';
-import { attempt } from './failure.ts';
+import { type BoxOnHand, boxById } from './boxes.ts';
+import { type Change, keep, listBodies, put } from './keep.ts';
 import { procedureById } from './rigs.ts';
-import { author, logId } from './session.ts';
 
 /** A trial of a step, with its id. */
 export interface BothWaysOnHand {
@@ -16,8 +13,8 @@ export interface BothWaysOnHand {
 
 /** Every trial of the log, the newest first by the day it was drawn. */
 export const allBothWays = async (): Promise<BothWaysOnHand[]> =>
-  (await listRecords(logId.value, 'both-ways'))
-    .flatMap(({ id, body }) => (body ? [{ id, plan: body }] : []))
+  (await listBodies('both-ways'))
+    .map(({ id, body }) => ({ id, plan: body }))
     .sort((a, b) => (a.plan.drawnOn < b.plan.drawnOn ? 1 : -1));
 
 const isOpen = ({ plan }: BothWaysOnHand): boolean => !plan.givenUp && plan.boxes.length < plan.lots.length;
@@ -42,26 +39,33 @@ export const askedOf = async ({
   return lot ? { plan, lot } : null;
 };
 
-/** A box takes the next lot of an open trial before its first set-up, and one lot only. */
+/** The same of the box with this id. */
+export const askedOfBox = async (id: string) => {
+  const onHand = await boxById(id);
+  return onHand && askedOf(onHand);
+};
+
+/** A box takes the next lot of an open trial before its first set-up, and one lot only. Throws a StorageFailure. */
 export const takeLot = async ({ id, box }: BoxOnHand, procedure: Procedure): Promise<void> => {
   if (box.setUps.length > 0) return;
-  const all = await allBothWays().catch(() => []);
+  const all = await allBothWays();
   const open = all.find(isOpen);
   if (!open || !mayVary(procedure, open.plan.step) || all.some(({ plan }) => plan.boxes.includes(id))) return;
-  await changeBothWays(open.id, (plan) =>
-    plan.boxes.includes(id) || plan.boxes.length >= plan.lots.length
-      ? plan
-      : { ...plan, boxes: [...plan.boxes, id] },
+  await put(
+    'both-ways',
+    open.id,
+    ifThere((plan) =>
+      plan.boxes.includes(id) || plan.boxes.length >= plan.lots.length
+        ? plan
+        : { ...plan, boxes: [...plan.boxes, id] },
+    ),
   );
 };
 
-export const changeBothWays = async (
-  id: string,
-  change: (plan: BothWaysPlan) => BothWaysPlan,
-): Promise<boolean> => {
-  const saved = await attempt(() =>
-    changeRecord(logId.value, 'both-ways', id, author(), (plan) => (plan ? change(plan) : null)),
-  );
-  if (saved) announce('both-ways');
-  return saved !== undefined;
-};
+export const changeBothWays = (id: string, change: (plan: BothWaysPlan) => BothWaysPlan): Promise<boolean> =>
+  keep('both-ways', id, ifThere(change));
+
+const ifThere =
+  (change: (plan: BothWaysPlan) => BothWaysPlan): Change<'both-ways'> =>
+  (plan) =>
+    plan && change(plan);

@@ -3,8 +3,10 @@ import type { Kind } from '../domain/box/records.ts';
 import { listen, post } from '../platform/channel.ts';
 
 /** What can change under a screen. */
-export type Topic = Kind | 'events' | 'photos' | 'log';
+export type Topic = Kind | 'events' | 'photos' | 'log' | 'device';
 export const TOPICS: readonly Topic[] = [
+  // First, so that after an import no tab writes on as the old writer.
+  'device',
   'box',
   'rig',
   'procedure',

@@ -1,7 +1,7 @@
-import { addLog, removeLog } from '../storage/records.ts';
+import { addLog, removeLog } from '../storage/whole-log.ts';
 import { announce } from './changes.ts';
 import { type DemoFile, demoLog } from './demo-log.ts';
-import { attempt, failure } from './failure.ts';
+import { attempt, fail } from './failure.ts';
 import { DEMO_LOG, MY_LOG, showLog } from './session.ts';
 
 /** The invented log is not kept for offline: null when it cannot be had. */
@@ -14,12 +14,9 @@ const demoFile = (): Promise<DemoFile | null> =>
 /** Puts the invented log in place, whole or not at all, and shows it. */
 export const openDemo = async (): Promise<void> => {
   const file = await demoFile();
-  if (!file) {
-    failure.value = 'no-demo';
-    return;
-  }
+  if (!file) return fail('demo', 'no-connection');
   const { records, events, photos } = demoLog(file, Date.now());
-  const put = await attempt(async () => {
+  const put = await attempt('demo', async () => {
     await addLog(records, events, photos);
     return true;
   });
@@ -31,6 +28,6 @@ export const openDemo = async (): Promise<void> => {
 /** Removes the invented log and returns to the user's own. */
 export const leaveDemo = async (): Promise<void> => {
   await showLog(MY_LOG);
-  await attempt(() => removeLog(DEMO_LOG));
+  await attempt('demo', () => removeLog(DEMO_LOG));
   announce('log');
 };

@@ -11,8 +11,8 @@ export const readDraft = async (form: string): Promise<Record<string, string> | 
   }
 };
 
-export const keepDraft = (form: string, values: Readonly<Record<string, string>>): Promise<void> =>
-  attempt(() => saveDraft({ logId: logId.value, form, values, at: Date.now() })).then(() => undefined);
+export const keepDraft = (form: string, values: Readonly<Record<string, string>>): Promise<unknown> =>
+  attempt('draft', () => saveDraft({ logId: logId.value, form, values, at: Date.now() }), form);
 
-export const clearDraft = (form: string): Promise<void> =>
-  attempt(() => dropDraft(logId.value, form)).then(() => undefined);
+export const clearDraft = (form: string): Promise<unknown> =>
+  attempt('draft', () => dropDraft(logId.value, form), form);

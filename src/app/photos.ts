@@ -3,7 +3,7 @@ import { newId } from '../platform/ids.ts';
 import { shrinkPhoto } from '../platform/photo.ts';
 import { getPhoto, getThumbnail } from '../storage/photos.ts';
 import { changeBox } from './boxes.ts';
-import { announce } from './changes.ts';
+import { withItem, withoutItem } from './keep.ts';
 import { logId } from './session.ts';
 
 /** Why a picture could not be made small enough to keep. */
@@ -19,26 +19,25 @@ export const keepPhoto = async (boxId: string, of: PhotoRef['of'], file: Blob): 
   const { thumbnail, ...full } = shrunk.value;
   const at = { logId: logId.value, id: newId() };
   const ref: PhotoRef = { id: at.id, at: Date.now(), of };
-  const saved = await changeBox(boxId, (box) => ({ ...box, photos: [...box.photos, ref] }), {
+  const saved = await changeBox(boxId, (box) => ({ ...box, photos: withItem(box.photos, ref) }), 'photo', {
     photo: { full: { ...at, ...full }, thumbnail: { ...at, type: full.type, bytes: thumbnail } },
   });
-  if (!saved) return 'not-saved';
-  announce('photos');
-  return 'kept';
+  return saved ? 'kept' : 'not-saved';
 };
 
 /** Takes a photo off a box; the box with it stays among the replaced versions. Durable when it resolves to true. */
 export const removePhoto = (boxId: string, id: string): Promise<boolean> =>
-  changeBox(boxId, (box) => ({ ...box, photos: box.photos.filter((photo) => photo.id !== id) }), {
+  changeBox(boxId, (box) => ({ ...box, photos: withoutItem(box.photos, id) }), 'photo', {
     keepReplaced: true,
   });
 
 /** Puts a photo just removed back among the others, which stand in order of time. Durable when it resolves to true. */
 export const putPhotoBack = (boxId: string, photo: PhotoRef): Promise<boolean> =>
-  changeBox(boxId, (box) => ({
-    ...box,
-    photos: [...box.photos.filter(({ id }) => id !== photo.id), photo].sort((a, b) => a.at - b.at),
-  }));
+  changeBox(
+    boxId,
+    (box) => ({ ...box, photos: withItem(box.photos, photo).toSorted((a, b) => a.at - b.at) }),
+    'photo',
+  );
 
 /** The picture itself, or nothing when its bytes are not on this device. */
 export const pictureOf = async (id: string, size: 'thumbnail' | 'full'): Promise<Blob | null> => {

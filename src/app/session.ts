@@ -1,9 +1,12 @@
 import { signal } from '@preact/signals-core';
 import { DEFAULT_SETTINGS, type Settings } from '../domain/log/settings.ts';
+import { listen } from '../platform/channel.ts';
 import { newId } from '../platform/ids.ts';
-import { ensureWriter, getDevice, putDevice } from '../storage/device.ts';
+import { changeDevice, ensureWriter, getDevice, putDevice } from '../storage/device.ts';
 import { DEVICE_KEYS } from '../storage/names.ts';
 import type { Author } from '../storage/records.ts';
+import { ask } from './ask.ts';
+import { announce } from './changes.ts';
 import { attempt } from './failure.ts';
 
 export const MY_LOG = 'mine';
@@ -12,26 +15,55 @@ export const DEMO_LOG = 'demo';
 /** The log on screen. */
 export const logId = signal(MY_LOG);
 export const settings = signal<Settings>(DEFAULT_SETTINGS);
-/** The random id of this installation, set before the first screen. */
-export const writer = signal('');
+/** The random id of this installation; one for this page alone until the store has answered. */
+export const writer = signal(newId());
 
-/** Reads what this device remembers. Without storage the app still runs, in memory, and the failure is shown. */
-export const openSession = async (): Promise<void> => {
-  writer.value = newId();
-  await attempt(async () => {
-    writer.value = await ensureWriter(writer.value);
-    settings.value = { ...DEFAULT_SETTINGS, ...(await getDevice<Partial<Settings>>(DEVICE_KEYS.settings)) };
-    logId.value = (await getDevice<string>(DEVICE_KEYS.currentLog)) ?? MY_LOG;
+const readDevice = async () => ({
+  writer: await ensureWriter(newId()),
+  settings: await getDevice<Partial<Settings>>(DEVICE_KEYS.settings),
+  log: await getDevice<string>(DEVICE_KEYS.currentLog),
+});
+type Device = Awaited<ReturnType<typeof readDevice>>;
+
+const takeUp = (device: Device): void => {
+  writer.value = device.writer;
+  settings.value = { ...DEFAULT_SETTINGS, ...device.settings };
+};
+
+/** Reads what this device remembers; resolves once it has. */
+export const openSession = (): Promise<void> =>
+  new Promise((resolve) => {
+    ask(readDevice, (device) => {
+      takeUp(device);
+      logId.value = device.log ?? MY_LOG;
+      resolve();
+    });
+  });
+
+/** What another tab changed of this device holds here too: one writer for all tabs, or a set-up in two of them becomes contested. */
+export const followDevice = (): void => {
+  listen((message) => {
+    if ((message as { topic?: string }).topic === 'device') ask(readDevice, takeUp);
   });
 };
 
+/** Changes settings on top of what other tabs changed; what cannot be saved is put back. */
 export const changeSettings = async (change: Partial<Settings>): Promise<void> => {
-  settings.value = { ...settings.value, ...change };
-  await attempt(() => putDevice(DEVICE_KEYS.settings, settings.value));
+  const before = settings.value;
+  settings.value = { ...before, ...change };
+  const saved = await attempt('settings', () =>
+    changeDevice<Partial<Settings>>(DEVICE_KEYS.settings, (now) => ({
+      ...DEFAULT_SETTINGS,
+      ...now,
+      ...change,
+    })),
+  );
+  settings.value = { ...DEFAULT_SETTINGS, ...(saved ?? before) };
+  if (saved) announce('device');
 };
 
 export const showLog = async (id: string): Promise<void> => {
-  await attempt(() => putDevice(DEVICE_KEYS.currentLog, id));
+  await attempt('log', () => putDevice(DEVICE_KEYS.currentLog, id));
   logId.value = id;
 };
 

@@ -7,9 +7,10 @@ import { stamp } from '../platform/clock.ts';
 import { atNextFrame } from '../platform/next-frame.ts';
 import { appendEvent, eventsOfRun } from '../storage/events.ts';
 import { asFailure } from '../storage/failure.ts';
+import { ask } from './ask.ts';
 import { boxById } from './boxes.ts';
 import { announce } from './changes.ts';
-import { failure } from './failure.ts';
+import { attempt } from './failure.ts';
 import { logId, writer } from './session.ts';
 
 const runId = signal<string | null>(null);
@@ -19,26 +20,52 @@ const events = signal<readonly (SetUpEvent | ForeignEvent)[]>([]);
 export const run = computed(() => foldRun(events.value));
 /** The tap that is on its way to disk: shown as pressed, never as done. */
 export const pressed = signal<Happening | null>(null);
-let isOnItsWay = false;
+/** The set-ups that have an event on its way. */
+const onTheirWay = new Set<string>();
 
-/** Reads a run from the store and puts it on screen. */
-export const openRun = async (id: string): Promise<void> => {
-  if (runId.value !== id) events.value = [];
-  runId.value = id;
-  try {
-    const found = await eventsOfRun(logId.value, id);
-    if (runId.value === id) events.value = found;
-  } catch (error) {
-    failure.value = asFailure(error).reason;
+/** Gives up the reading under way. */
+let giveUp = (): void => {};
+
+/** Reads a run from the store and puts it on screen; resolves once it is there, or another was asked for instead. */
+export const openRun = (id: string): Promise<void> => {
+  giveUp();
+  if (runId.value !== id) {
+    events.value = [];
+    pressed.value = null;
   }
+  runId.value = id;
+  return new Promise((resolve) => {
+    const stop = ask(
+      () => eventsOfRun(logId.value, id),
+      (found) => {
+        events.value = found;
+        resolve();
+      },
+    );
+    giveUp = () => {
+      stop();
+      resolve();
+    };
+  });
 };
 
-/** The set-up as an event: durable when this resolves to true. A tap while another is on its way is dropped. */
-export const record = async (happening: Happening): Promise<boolean> => {
-  const id = runId.value;
-  const state = run.value;
-  if (!id || !state || state.readOnly || isOnItsWay) return false;
-  isOnItsWay = true;
+/** A set-up as it stands in the store; null when it is not there or cannot be read. */
+export const runById = async (id: string): Promise<RunState | null> =>
+  (await attempt('step', async () => foldRun(await eventsOfRun(logId.value, id)), id)) ?? null;
+
+/** The set-up is left: nothing waits for it any more. */
+export const leaveRun = (): void => giveUp();
+
+/**
+ * Records an event of the set-up on screen, or of another as it was last folded: durable when this resolves to true. A tap while
+ * another of the same set-up is on its way is dropped.
+ */
+export const record = async (happening: Happening, of: RunState | null = run.value): Promise<boolean> => {
+  const id = of?.runId;
+  const isOnScreen = (): boolean => runId.value === id;
+  const state = isOnScreen() ? run.value : of;
+  if (!id || !state || state.readOnly || onTheirWay.has(id)) return false;
+  onTheirWay.add(id);
   const stamped = { ...stamp(), logId: logId.value, runId: id, n: state.nextN, writer: writer.value };
   const save = async (inFull: Happening): Promise<SetUpEvent> => {
     const event = { ...stamped, ...inFull };
@@ -48,25 +75,26 @@ export const record = async (happening: Happening): Promise<boolean> => {
   // On its way to disk before anything is drawn: a page busy drawing is late to hear that the write is done.
   const saving = happening.kind === 'moved' ? withGroove(happening, state).then(save) : save(happening);
   const callOff = atNextFrame(() => {
-    pressed.value = happening;
+    if (isOnScreen()) pressed.value = happening;
   });
-  try {
-    const event = await saving;
-    events.value = [...events.value, event];
-    failure.value = null;
-    announce('events');
-    return true;
-  } catch (error) {
-    const { reason } = asFailure(error);
-    // Another tab got there first: what it wrote is shown before that is said.
-    if (reason === 'taken') await openRun(id);
-    failure.value = reason;
-    return false;
-  } finally {
-    callOff();
+  const event = await attempt(
+    'step',
+    () =>
+      saving.catch(async (error: unknown) => {
+        // Another tab got there first: what it wrote is shown before that is said.
+        if (asFailure(error).reason === 'taken' && isOnScreen()) await openRun(id);
+        throw error;
+      }),
+    id,
+  );
+  callOff();
+  onTheirWay.delete(id);
+  if (isOnScreen()) {
     pressed.value = null;
-    isOnItsWay = false;
+    if (event) events.value = [...events.value, event];
   }
+  if (event) announce('events');
+  return event !== undefined;
 };
 
 /** A movement also says whether a pass had been cut by then: nobody who records one can forget to. */

@@ -3,6 +3,7 @@ import { depthReached } from '../domain/box/cuts.ts';
 import { passesOf } from '../domain/box/pair.ts';
 import { type GapOrSweep, gapsAndSweeps, judgeSetting, tightestOf } from '../domain/box/setting.ts';
 import { type SlipAllowance, slipAllowance } from '../domain/box/slip-allowance.ts';
+import type { Part } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';
 import type { Turns } from '../domain/units/brands.ts';
 import { boxById, runsOf } from './boxes.ts';
@@ -42,7 +43,7 @@ export const plannedTurns = async ({ boxId, part }: RunState): Promise<Turns | n
 };
 
 /** What the passes still to cut make good if the groove of this piece is missed; null without a groove or a plan. */
-export const slipAllowanceOf = async ({ boxId, part }: RunState): Promise<SlipAllowance | null> => {
+export const slipAllowanceOf = async (boxId: string, part: Part): Promise<SlipAllowance | null> => {
   const onHand = await boxById(boxId);
   const calculated = onHand && (await calculateBox(onHand.box));
   const passes = calculated?.ok ? passesOf(part, calculated.value) : null;

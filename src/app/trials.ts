@@ -1,7 +1,7 @@
 import type { Trial } from '../domain/box/records.ts';
-import { nextSeq } from '../domain/box/sequence.ts';
-import { newId } from '../platform/ids.ts';
+import { seqOf } from '../domain/box/sequence.ts';
 import { changeBox } from './boxes.ts';
+import { withItem, withoutItem } from './keep.ts';
 
 export type TrialAnswers = Omit<Trial, 'id' | 'seq' | 'at'>;
 
@@ -17,10 +17,14 @@ export const RIGHT: TrialAnswers = {
   afterFinish: false,
 };
 
-export const recordTrial = (boxId: string, answers: TrialAnswers): Promise<boolean> => {
-  const trial = { ...answers, id: newId(), at: Date.now() };
-  return changeBox(boxId, (box) => ({ ...box, trials: [...box.trials, { ...trial, seq: nextSeq(box) }] }));
+export const recordTrial = (boxId: string, id: string, answers: TrialAnswers): Promise<boolean> => {
+  const trial = { ...answers, id, at: Date.now() };
+  return changeBox(
+    boxId,
+    (box) => ({ ...box, trials: withItem(box.trials, { ...trial, seq: seqOf(box, id) }) }),
+    'trial',
+  );
 };
 
 export const takeBackTrial = (boxId: string, trialId: string): Promise<boolean> =>
-  changeBox(boxId, (box) => ({ ...box, trials: box.trials.filter(({ id }) => id !== trialId) }));
+  changeBox(boxId, (box) => ({ ...box, trials: withoutItem(box.trials, trialId) }), 'trial');

@@ -1,7 +1,6 @@
 import { movementTable } from '../domain/wood/movement-table.ts';
-import { listRecords } from '../storage/records.ts';
 import { newestBoxes } from './boxes.ts';
-import { logId } from './session.ts';
+import { listBodies } from './keep.ts';
 
 /** A wood as a plan keeps it and as it is called. */
 export interface WoodName {
@@ -21,9 +20,7 @@ const LAST_BOXES = 200;
 
 /** The woods of the last boxes, newest first, then the user's own, then the tables'. */
 export const woodsToChoose = async (): Promise<WoodsToChoose> => {
-  const own = (await listRecords(logId.value, 'wood')).flatMap(({ id, body }) =>
-    body ? [{ key: id, name: body.name }] : [],
-  );
+  const own = (await listBodies('wood')).map(({ id, body }) => ({ key: id, name: body.name }));
   const names = new Map([...movementTable, ...own].map(({ key, name }) => [key, name]));
   const used = new Set(
     (await newestBoxes(LAST_BOXES)).flatMap(({ box: { plan } }) =>

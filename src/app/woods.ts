@@ -2,8 +2,7 @@ import type { OwnWood } from '../domain/box/records.ts';
 import { type Millimetres, mm, moisture } from '../domain/units/brands.ts';
 import { clearanceForSeason } from '../domain/wood/movement.ts';
 import { type Species, speciesTable } from '../domain/wood/species-table.ts';
-import { listRecords } from '../storage/records.ts';
-import { logId } from './session.ts';
+import { listBodies } from './keep.ts';
 
 /** A wood as the Woods place shows it: from the tables, or the user's own with nothing tabled. */
 export interface WoodOnHand {
@@ -15,10 +14,10 @@ export interface WoodOnHand {
 
 /** Every wood known, by name. */
 export const allWoods = async (): Promise<readonly WoodOnHand[]> => {
-  const own = await listRecords(logId.value, 'wood');
+  const own = await listBodies('wood');
   return [
     ...speciesTable.map((species) => ({ key: species.key, name: species.name, species, own: null })),
-    ...own.flatMap(({ id, body }) => (body ? [{ key: id, name: body.name, species: null, own: body }] : [])),
+    ...own.map(({ id, body }) => ({ key: id, name: body.name, species: null, own: body })),
   ].sort((a, b) => a.name.localeCompare(b.name));
 };
 

@@ -6,12 +6,23 @@ type StoredBox = Stored<'box'>;
 
 const boxesOf = (logId: string): IDBKeyRange => IDBKeyRange.bound([logId, 'box'], [logId, 'box', []]);
 
-/** Boxes of a log from the highest number down, handed over one by one until `take` wants no more. Reads no further. */
-export const boxesFromNewest = (logId: string, take: (box: StoredBox) => boolean): Promise<void> =>
+/** At most so many boxes of a log that fit, from the highest number down. Reads no further. `fits` is pure. */
+export const boxesFromNewest = (
+  logId: string,
+  most: number,
+  fits: (box: StoredBox) => boolean,
+): Promise<StoredBox[]> =>
   read(['records'], async (tx) => {
+    const found: StoredBox[] = [];
     const index = tx.objectStore('records').index(BOXES_BY_NUMBER);
     let cursor = await index.openCursor(boxesOf(logId), 'prev');
-    while (cursor && take(cursor.value as StoredBox)) cursor = await cursor.continue();
+    while (cursor) {
+      const box = cursor.value as StoredBox;
+      if (fits(box)) found.push(box);
+      if (found.length >= most) break;
+      cursor = await cursor.continue();
+    }
+    return found;
   });
 
 /** Whether any box is not closed: told by counting, without reading one. */

@@ -27,7 +27,7 @@ const open = async (): Promise<Db> => {
       (event.target as IDBDatabase).close();
       forget();
     },
-    terminated: forget,
+    terminated: () => forget(),
   });
   let timer: ReturnType<typeof setTimeout> | undefined;
   const limit = new Promise<never>((_, reject) => {
@@ -44,8 +44,9 @@ const open = async (): Promise<Db> => {
   }
 };
 
-/** Drop the handle; the next use opens a new one. */
-export const forget = (): void => {
+/** Drop the handle, or just this one if it is still in use; the next use opens a new one. */
+export const forget = (dead?: Db): void => {
+  if (dead && dead !== opened) return;
   opening = undefined;
   opened = undefined;
 };

@@ -12,6 +12,15 @@ export const putDevice = (key: DeviceKey, value: unknown): Promise<void> =>
     await tx.objectStore('device').put(value, key);
   });
 
+/** Changes what is really there, so that of two tabs neither puts back what the other replaced. */
+export const changeDevice = <T>(key: DeviceKey, change: (now: T | undefined) => T): Promise<T> =>
+  write(['device'], async (tx) => {
+    const store = tx.objectStore('device');
+    const next = change((await store.get(key)) as T | undefined);
+    await store.put(next, key);
+    return next;
+  });
+
 /** This installation's writer id; made once with the id given. */
 export const ensureWriter = (fresh: string): Promise<string> =>
   write(['device'], async (tx) => {

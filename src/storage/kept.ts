@@ -1,5 +1,5 @@
-import { wholeLog } from './records.ts';
 import type { Kept, Touched } from './schema.ts';
+import { wholeLog } from './whole-log.ts';
 import { read, write } from './write.ts';
 
 /** What the findings kept of a log, and what was written since. */

@@ -10,8 +10,8 @@ export type ReadTx = IDBPTransaction<LidwrightDb, StoreName[], 'readonly'>;
 /**
  * The one way to write. Opens a strict readwrite transaction (on disk before it completes), runs `work` in it and
  * resolves only when it has completed. `work` may await requests of this transaction and nothing else. A connection
- * that died while the phone slept is reopened and the work done once more; that is safe, for nothing of the failed
- * transaction was kept. Any failure is thrown as a StorageFailure, and nothing was written.
+ * that died while the phone slept is reopened and the work done once more, so `work` starts afresh each time; a transaction
+ * that was committed and never said so is for `work` to recognise. Any failure is thrown as a StorageFailure, and nothing was written.
  * Relaxed durability is for drafts, and for what can be made anew.
  */
 export const write = <T>(
@@ -44,17 +44,19 @@ export const write = <T>(
     return value;
   });
 
-/** Reads from one or more stores in one transaction. */
+/** Reads from one or more stores in one transaction. `work` may run twice, as in `write`: what it collects it holds itself. */
 export const read = <T>(stores: readonly StoreName[], work: (tx: ReadTx) => Promise<T>): Promise<T> =>
   withConnection((db) => work(db.transaction([...stores], 'readonly')));
 
 const withConnection = async <T>(work: (db: Db) => Promise<T>): Promise<T> => {
+  let used: Db | undefined;
   try {
     const db = connection();
-    return await work(db instanceof Promise ? await db : db);
+    used = db instanceof Promise ? await db : db;
+    return await work(used);
   } catch (error) {
     if (asFailure(error).reason !== 'lost') throw asFailure(error);
-    forget();
+    if (used) forget(used);
     try {
       return await work(await connection());
     } catch (again) {

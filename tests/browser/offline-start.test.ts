@@ -56,7 +56,7 @@ test('the demo, which is not kept for offline, asks for a connection and the app
   await page.goto(url);
   await page.getByRole('button', { name: 'Open the demo' }).tap();
   expect(await page.getByRole('alert').textContent()).toContain(
-    'The sample workshop needs a connection the first time.',
+    'Sample workshop not opened or closed. It needs a connection the first time.',
   );
   await page.getByRole('button', { name: 'New box' }).tap();
   await page.waitForURL(/bench\/new/);

@@ -3,12 +3,13 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { leaveDemo, openDemo } from '../../src/app/demo.ts';
-import { failure } from '../../src/app/failure.ts';
+import { failures } from '../../src/app/failure.ts';
 import { DEMO_LOG, logId, MY_LOG, openSession } from '../../src/app/session.ts';
 import type { Box } from '../../src/domain/box/records.ts';
 import { forget } from '../../src/storage/connection.ts';
 import { saveDraft } from '../../src/storage/drafts.ts';
-import { addLog, changeRecord } from '../../src/storage/records.ts';
+import { changeRecord } from '../../src/storage/records.ts';
+import { addLog } from '../../src/storage/whole-log.ts';
 import { everything } from '../storage/fresh-database.ts';
 import { storedBox } from '../storage/sample-log.ts';
 import { SCENARIO } from './scenario.ts';
@@ -17,7 +18,7 @@ vi.setConfig({ testTimeout: 40_000 });
 beforeEach(async () => {
   globalThis.indexedDB = new IDBFactory();
   forget();
-  failure.value = null;
+  failures.value = [];
   await openSession();
 });
 afterEach(() => vi.restoreAllMocks());
@@ -46,7 +47,7 @@ describe('the demo', () => {
     await addLog([storedBox({})], []);
     const before = await everything();
     await openDemo();
-    expect([logId.value, failure.value]).toEqual([DEMO_LOG, null]);
+    expect([logId.value, failures.value]).toEqual([DEMO_LOG, []]);
     const { records, events, photos, thumbnails } = await inDemo();
     expect(records?.length).toBeGreaterThan(SCENARIO.boxes);
     expect(events?.length).toBeGreaterThan(3000);
@@ -76,7 +77,7 @@ describe('the demo', () => {
     logId.value = MY_LOG;
     loseTheStore();
     await openDemo();
-    expect([logId.value, failure.value]).toEqual([MY_LOG, 'lost']);
+    expect([logId.value, failures.value]).toEqual([MY_LOG, [{ act: 'demo', of: '', reason: 'lost' }]]);
     vi.restoreAllMocks();
     expect(await inDemo()).toEqual(before);
   });
@@ -90,14 +91,15 @@ describe('the demo', () => {
       ...(await import('../../src/app/demo.ts')),
       ...(await import('../../src/app/failure.ts')),
       ...(await import('../../src/app/session.ts')),
-      ...(await import('../../src/ui/shell/words.ts')),
+      ...(await import('../../src/ui/shell/notice-words.ts')),
     };
     const before = await everything();
     await fresh.openDemo();
     vi.doUnmock('../../shared/demo-log.json');
-    expect(fresh.failureWords[fresh.failure.value ?? 'unknown']).toBe(
-      'The sample workshop needs a connection the first time.',
+    const [said] = fresh.failures.value.map(
+      ({ act, reason }) => `${fresh.failureActs[act]} ${fresh.failureCauses[reason]}`,
     );
+    expect(said).toBe('Sample workshop not opened or closed. It needs a connection the first time.');
     expect(fresh.logId.value).toBe(MY_LOG);
     expect(await everything()).toEqual(before);
   });

@@ -3,17 +3,14 @@ import { ensureWriter } from '../../src/storage/device.ts';
 import { saveDraft } from '../../src/storage/drafts.ts';
 import { appendEvent, eventsOfRun } from '../../src/storage/events.ts';
 import { getPhoto, getThumbnail } from '../../src/storage/photos.ts';
+import { changeRecord, getRecord, listRecords } from '../../src/storage/records.ts';
 import {
-  addLog,
-  changeRecord,
-  getRecord,
-  listRecords,
   listSuperseded,
   mergeRecord,
-  removeLog,
   SUPERSEDED_KEPT_MS,
   sweepSuperseded,
-} from '../../src/storage/records.ts';
+} from '../../src/storage/superseded.ts';
+import { addLog, removeLog } from '../../src/storage/whole-log.ts';
 import { write } from '../../src/storage/write.ts';
 import { everything, withFreshDatabase } from './fresh-database.ts';
 import { sampleBox, samplePhoto, started, storedBox, storedWood, ticked } from './sample-log.ts';

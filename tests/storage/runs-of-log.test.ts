@@ -3,8 +3,8 @@ import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, expect, it } from 'vitest';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { forget } from '../../src/storage/connection.ts';
-import { addLog } from '../../src/storage/records.ts';
 import { eachRunOfLog } from '../../src/storage/runs-of-log.ts';
+import { addLog } from '../../src/storage/whole-log.ts';
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();

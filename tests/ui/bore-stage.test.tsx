@@ -11,7 +11,7 @@ import { boxOf, choose, freshLog, newBoxOf, PLAN, press, seen, type } from './pl
 
 /** The stage as the Bench shows it: drawn again when the box changes. */
 const Bench = ({ id }: { id: string }) => {
-  const onHand = useLive(() => boxById(id), ['box']).value;
+  const onHand = useLive(boxById, ['box'], id).value;
   return onHand ? <BoreStage onHand={onHand} runs={new Map()} /> : null;
 };
 const show = async (plan: Plan = PLAN) => {

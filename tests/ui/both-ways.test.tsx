@@ -16,7 +16,8 @@ import { DEFAULT_SETTINGS } from '../../src/domain/log/settings.ts';
 import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
 import { mm } from '../../src/domain/units/brands.ts';
 import { forget } from '../../src/storage/connection.ts';
-import { addLog, getRecord } from '../../src/storage/records.ts';
+import { getRecord } from '../../src/storage/records.ts';
+import { addLog } from '../../src/storage/whole-log.ts';
 import { BothWays } from '../../src/ui/findings/both-ways.tsx';
 import { readTrials } from '../../src/workers/findings-trials.ts';
 import { GAP, type InventedTrial, inventedTrial } from '../domain/findings/invented-trial.ts';
@@ -144,7 +145,7 @@ describe('to plan a trial', () => {
 
 describe('a box of a trial', () => {
   it('takes the next lot once, before its first set-up, and is told it before and after', async () => {
-    await beginBothWays(SQUARE, FIT, 8);
+    await beginBothWays('trial', SQUARE, FIT, 8);
     const { lots } = await only();
     expect((await askedOf(planned('one')))?.lot).toBe(lots[0]);
     await takeLot(planned('one'), PROCEDURE);
@@ -162,8 +163,8 @@ describe('a box of a trial', () => {
 
   it('has its lot on disk with its first set-up', async () => {
     await addLog([storedBox({ id: 'one' })], []);
-    await beginBothWays(SQUARE, FIT, 8);
-    await startSetUp(planned('one'), 'recess');
+    await beginBothWays('trial', SQUARE, FIT, 8);
+    await startSetUp('run', planned('one'), 'recess');
     expect((await only()).boxes).toEqual(['one']);
     expect((await getRecord('mine', 'box', 'one'))?.body?.setUps).toHaveLength(1);
   });
@@ -172,7 +173,7 @@ describe('a box of a trial', () => {
     for (const step of ['lock-post', 'no such step']) {
       globalThis.indexedDB = new IDBFactory();
       forget();
-      await beginBothWays({ step, sentence: 'Leave the post loose.' }, FIT, 8);
+      await beginBothWays('trial', { step, sentence: 'Leave the post loose.' }, FIT, 8);
       expect(await askedOf(planned('one'))).toBeNull();
       await takeLot(planned('one'), PROCEDURE);
       expect((await only()).boxes).toEqual([]);
@@ -210,7 +211,7 @@ describe('a trial under way', () => {
   });
 
   it('given up before it has told anything, asks nothing more and is told of no more', async () => {
-    await beginBothWays(SQUARE, FIT, 8);
+    await beginBothWays('trial', SQUARE, FIT, 8);
     await takeLot(planned('box 0'), PROCEDURE);
     await open();
     fireEvent.click(await screen.findByRole('button', { name: 'Give the trial up' }));

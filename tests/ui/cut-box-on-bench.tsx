@@ -12,6 +12,7 @@ import type { Box, Plan } from '../../src/domain/box/records.ts';
 import { latestRun } from '../../src/domain/box/stages.ts';
 import type { Part } from '../../src/domain/setup/events.ts';
 import { mm } from '../../src/domain/units/brands.ts';
+import { newId } from '../../src/platform/ids.ts';
 import { forget } from '../../src/storage/connection.ts';
 import type { StageProps } from '../../src/ui/bench/stage-props.ts';
 import { useLive } from '../../src/ui/parts/use-live.ts';
@@ -45,7 +46,9 @@ export const newBox = async (): Promise<string> => {
     marksPerTurn: 50,
     tipFlat: length(0.2, '0.2 mm'),
   }));
-  return (await startBox(PLAN)) ?? '';
+  const id = newId();
+  await startBox(id, PLAN);
+  return id;
 };
 
 export const onHandOf = async (id: string): Promise<BoxOnHand> => {
@@ -67,7 +70,8 @@ export const setUp = async (
   part: Part,
   { turns = 3.5 as number | null, skip = '' } = {},
 ): Promise<string> => {
-  const runId = (await startSetUp(await onHandOf(id), part)) ?? '';
+  const runId = newId();
+  await startSetUp(runId, await onHandOf(id), part);
   await openRun(runId);
   for (let now = run.value?.now; now; now = run.value?.now) {
     if (now === 'dry-run' && turns !== null)
@@ -77,13 +81,15 @@ export const setUp = async (
   return runId;
 };
 
+const load = async (id: string) => {
+  const onHand = await onHandOf(id);
+  return { onHand, runs: await runsOf(onHand.box) };
+};
+
 /** Shows a stage as the Bench does: with the box and its set-ups, drawn again whenever they change. */
 export const show = async (id: string, Stage: ComponentType<StageProps>) => {
   const Host = () => {
-    const shown = useLive(async () => {
-      const onHand = await onHandOf(id);
-      return { onHand, runs: await runsOf(onHand.box) };
-    }, ['box', 'events']).value;
+    const shown = useLive(load, ['box', 'events'], id).value;
     return shown ? <Stage {...shown} /> : null;
   };
   const shown = render(<Host />);

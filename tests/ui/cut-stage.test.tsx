@@ -4,6 +4,7 @@ import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { recordPass } from '../../src/app/cutting.ts';
 import { writer } from '../../src/app/session.ts';
+import { newId } from '../../src/platform/ids.ts';
 import { appendEvent } from '../../src/storage/events.ts';
 import CutStage from '../../src/ui/bench/cut/stage.tsx';
 import type { StageProps } from '../../src/ui/bench/stage-props.ts';
@@ -37,7 +38,8 @@ const cutRecess = async () => {
     const run = await runOf(id, 'recess');
     if (!run) throw new Error('no run');
     const text = `${depth} mm`;
-    await recordPass(id, { part: 'recess', run, depth: length(depth, text), correction: false, isLast });
+    const pass = { id: newId(), part: 'recess', run, depth: length(depth, text), correction: false } as const;
+    await recordPass(id, { ...pass, isLast });
   }
 };
 

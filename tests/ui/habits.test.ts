@@ -3,7 +3,7 @@ import { lastLength } from '../../src/app/last-length.ts';
 import { readUsualTimes, usualTimes } from '../../src/app/usual-times.ts';
 import type { Reading } from '../../src/domain/setup/reading.ts';
 import { mm } from '../../src/domain/units/brands.ts';
-import { addLog } from '../../src/storage/records.ts';
+import { addLog } from '../../src/storage/whole-log.ts';
 import { withFreshDatabase } from '../storage/fresh-database.ts';
 import { sampleBox, started, storedBox, ticked } from '../storage/sample-log.ts';
 

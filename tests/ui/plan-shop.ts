@@ -4,6 +4,7 @@ import { type BoxOnHand, boxById } from '../../src/app/boxes.ts';
 import { changeSettings, openSession } from '../../src/app/session.ts';
 import { startBox } from '../../src/app/start-box.ts';
 import type { Plan } from '../../src/domain/box/records.ts';
+import { newId } from '../../src/platform/ids.ts';
 import { forget } from '../../src/storage/connection.ts';
 import { PLAN } from '../domain/box/planned-box.ts';
 
@@ -28,7 +29,11 @@ export const boxOf = async (id: string): Promise<BoxOnHand> => {
   return found;
 };
 
-export const newBoxOf = async (plan: Plan = PLAN): Promise<BoxOnHand> => boxOf((await startBox(plan)) ?? '');
+export const newBoxOf = async (plan: Plan = PLAN): Promise<BoxOnHand> => {
+  const id = newId();
+  await startBox(id, plan);
+  return boxOf(id);
+};
 
 export const press = async (name: string | RegExp) => {
   await aFrame();

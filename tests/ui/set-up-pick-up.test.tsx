@@ -5,6 +5,7 @@ import { afterEach, beforeEach, expect, it } from 'vitest';
 import { recordPass } from '../../src/app/cutting.ts';
 import { changeSettings } from '../../src/app/session.ts';
 import { openRun, record, run } from '../../src/app/set-up-run.ts';
+import { newId } from '../../src/platform/ids.ts';
 import { SetUp } from '../../src/ui/set-up/set-up.tsx';
 import { length, newBox, runOf, setUp } from './cut-box-on-bench.tsx';
 
@@ -24,6 +25,7 @@ const pickUpAfter = async (...depths: readonly number[]): Promise<void> => {
     const now = await runOf(id, 'recess');
     if (!now) throw new Error('no set-up');
     await recordPass(id, {
+      id: newId(),
       part: 'recess',
       run: now,
       depth: length(depth, `${depth} mm`),

@@ -13,6 +13,7 @@ import { startSetUp } from '../../src/app/start-set-up.ts';
 import type { Plan } from '../../src/domain/box/records.ts';
 import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { mm } from '../../src/domain/units/brands.ts';
+import { newId } from '../../src/platform/ids.ts';
 import { forget } from '../../src/storage/connection.ts';
 import { eventsOfRun } from '../../src/storage/events.ts';
 import { SetUp } from '../../src/ui/set-up/set-up.tsx';
@@ -39,10 +40,12 @@ beforeEach(async () => {
   forget();
   await openSession();
   await changeSettings({ sound: false, vibration: false });
-  const boxId = await startBox(PLAN);
-  const onHand = await boxById(boxId ?? '');
+  const boxId = newId();
+  await startBox(boxId, PLAN);
+  const onHand = await boxById(boxId);
   if (!onHand) throw new Error('no box');
-  runId = (await startSetUp(onHand, 'recess')) ?? '';
+  runId = newId();
+  await startSetUp(runId, onHand, 'recess');
   render(<SetUp runId={runId} />);
   await sentence('Off at the wall. Spindle still. Cutter out.');
 });
@@ -217,9 +220,12 @@ describe('a set-up on screen', () => {
     fireEvent.input(await screen.findByLabelText(/Over a length of/), { target: { value: '123 mm' } });
     await later();
     cleanup();
-    const next = await boxById((await startBox(PLAN)) ?? '');
+    const [nextId, nextRun] = [newId(), newId()];
+    await startBox(nextId, PLAN);
+    const next = await boxById(nextId);
     if (!next) throw new Error('no box');
-    render(<SetUp runId={(await startSetUp(next, 'recess')) ?? ''} />);
+    await startSetUp(nextRun, next, 'recess');
+    render(<SetUp runId={nextRun} />);
     await sentence('Off at the wall. Spindle still. Cutter out.');
     await passUntil('Back off the cone. Still no card goes in at any corner.');
     press('Reading');
@@ -274,7 +280,14 @@ describe('a set-up on screen', () => {
     if (!state) throw new Error('no run');
     const depth = length(1, '1 mm');
     expect(
-      await recordPass(boxId, { part: 'recess', run: state, depth, correction: false, isLast: false }),
+      await recordPass(boxId, {
+        id: newId(),
+        part: 'recess',
+        run: state,
+        depth,
+        correction: false,
+        isLast: false,
+      }),
     ).toBe(true);
     press('Something moved');
     await sentence('Stop. Off at the wall.');
@@ -291,6 +304,7 @@ describe('a set-up on screen', () => {
     const onHand = await boxById(state?.boxId ?? '');
     if (!state || !onHand) throw new Error('no run');
     await recordPass(onHand.id, {
+      id: newId(),
       part: 'recess',
       run: state,
       depth: length(1.6, '1.6 mm'),
@@ -298,9 +312,10 @@ describe('a set-up on screen', () => {
       isLast: true,
     });
     await changeRig(onHand.box.rigId, (rig) => ({ ...rig, banjos: 2 }));
-    const next = await startSetUp((await boxById(onHand.id)) ?? onHand, 'tenon');
+    const next = newId();
+    await startSetUp(next, (await boxById(onHand.id)) ?? onHand, 'tenon');
     cleanup();
-    render(<SetUp runId={next ?? ''} />);
+    render(<SetUp runId={next} />);
     await sentence('Off at the wall. Spindle still. Cutter out.');
     press(/Set since .*: post locked, and \d more/);
     const rows = within(await waitFor(() => screen.getByRole('list', { name: 'All steps' }))).getAllByRole(

@@ -12,7 +12,7 @@ import { useLive } from '../../src/ui/parts/use-live.ts';
 import { boxOf, choose, freshLog, length, newBoxOf, press, seen, type } from './plan-shop.ts';
 
 const Bench = ({ id }: { id: string }) => {
-  const onHand = useLive(() => boxById(id), ['box']).value;
+  const onHand = useLive(boxById, ['box'], id).value;
   return onHand ? <TenonStage onHand={onHand} runs={new Map()} /> : null;
 };
 let id = '';

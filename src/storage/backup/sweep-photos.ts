@@ -1,5 +1,5 @@
 import type { Stored } from '../../domain/box/records.ts';
-import { photosShown } from '../records.ts';
+import { photosShown } from '../superseded.ts';
 import { write } from '../write.ts';
 
 /** Removes photos that no box shows, in no version: what an import that did not come to its end has left. */

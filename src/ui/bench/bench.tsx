@@ -1,11 +1,9 @@
 import './bench.css';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { runsOf } from '../../app/boxes.ts';
-import { logId } from '../../app/session.ts';
-import { currentBox } from '../../app/start-box.ts';
+import { ask } from '../../app/ask.ts';
+import { currentWithRuns } from '../../app/start-box.ts';
 import { nextThing, STAGES, type Stage, stageStates } from '../../domain/box/stages.ts';
-import type { RunState } from '../../domain/setup/fold.ts';
 import { ToothStrip } from '../drawings/tooth-strip.tsx';
 import { useLive } from '../parts/use-live.ts';
 import { StatusTooth } from '../set-up/status-tooth.tsx';
@@ -35,30 +33,24 @@ const LAZY: Readonly<Partial<Record<Stage, () => Promise<{ readonly default: Sta
  */
 export const Bench = ({ rest }: { rest: readonly string[] }) => {
   const [wanted] = rest;
-  const shown = useLive(
-    async () => {
-      const onHand = await currentBox();
-      return { onHand, runs: onHand ? await runsOf(onHand.box) : NO_RUNS };
-    },
-    ['box', 'events', 'log'],
-    logId.value,
-  ).value;
+  const shown = useLive(currentWithRuns, ['box', 'events']).value;
 
   useEffect(() => {
     if (wanted !== undefined) return;
     // Read afresh: what is shown may be from before the tap that led here.
-    nextOnBench().then((next) => {
+    return ask(currentWithRuns, (now) => {
+      const next = now && nextThing(now.onHand.box, now.runs);
       if (next && route.value.length === 1 && route.value[0] === 'bench') goInstead('bench', next);
     });
   }, [wanted, shown]);
 
-  if (!shown) return <main class="page" aria-busy="true" />;
-  const { onHand, runs } = shown;
+  if (shown === undefined) return <main class="page" aria-busy="true" />;
   if (wanted === 'new') return <Later key="new" load={() => import('./plan/new-box.tsx')} props={{}} />;
-  if (!onHand) return <EmptyBench />;
+  if (!shown) return <EmptyBench />;
   if (wanted === 'joint')
     return <Later key="joint" load={() => import('../joint/joint.tsx')} props={{ id: null }} />;
 
+  const { onHand, runs } = shown;
   const stage = STAGES.find((s) => s === wanted) ?? nextThing(onHand.box, runs) ?? 'close';
   return (
     <main class="page bench">
@@ -74,13 +66,6 @@ export const Bench = ({ rest }: { rest: readonly string[] }) => {
       )}
     </main>
   );
-};
-
-const NO_RUNS: ReadonlyMap<string, RunState> = new Map();
-
-const nextOnBench = async (): Promise<Stage | null> => {
-  const onHand = await currentBox();
-  return onHand && nextThing(onHand.box, await runsOf(onHand.box));
 };
 
 const LazyStage = ({ stage, onHand, runs }: StageProps & { stage: Stage }) => {

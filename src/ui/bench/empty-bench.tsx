@@ -1,31 +1,26 @@
-import { useSignal } from '@preact/signals';
-import { newestBox } from '../../app/boxes.ts';
+import { type BoxOnHand, newestBox } from '../../app/boxes.ts';
 import { DEMO_LOG, logId } from '../../app/session.ts';
-import { startLikeLast } from '../../app/start-box.ts';
+import { startBox } from '../../app/start-box.ts';
 import { LidOff } from '../drawings/lid-off.tsx';
+import { useAct } from '../parts/use-act.ts';
 import { useLive } from '../parts/use-live.ts';
 import { Later } from '../shell/later.tsx';
 import { go, goInstead } from '../shell/route.ts';
 import { benchWords as words } from './words.ts';
 
+const newest = () => newestBox();
+
 /** Nothing on the lathe: begin a box, or look round in the demo. */
 export const EmptyBench = () => {
-  const busy = useSignal(false);
-  const last = useLive(newestBox, ['box', 'log'], logId.value).value;
+  const last = useLive(newest, ['box']).value;
 
-  const likeLast = async () => {
-    if (busy.value || !last) return;
-    busy.value = true;
-    const id = await startLikeLast(last);
-    busy.value = false;
-    if (id) goInstead('bench', 'set-up-recess');
-  };
-  const demo = async () => {
-    busy.value = true;
-    const { openDemo } = await import('../../app/demo.ts');
-    await openDemo();
-    busy.value = false;
-  };
+  // The plan, rig and procedure of the newest box; its sizes are measured again.
+  const repeat = useAct(async (id, { box }: BoxOnHand) => {
+    const saved = await startBox(id, box.plan, box, box.name);
+    if (saved) goInstead('bench', 'set-up-recess');
+    return saved;
+  });
+  const demo = useAct(async () => (await import('../../app/demo.ts')).openDemo());
 
   return (
     <main class="page bench">
@@ -35,7 +30,7 @@ export const EmptyBench = () => {
       {last && (
         <>
           <p>{words.lastWas(last.box.number, last.box.name)}</p>
-          <button type="button" class="main" disabled={busy.value} onClick={likeLast}>
+          <button type="button" class="main" disabled={repeat.busy} onClick={() => repeat.act(last)}>
             {words.likeTheLast}
           </button>
         </>
@@ -46,7 +41,7 @@ export const EmptyBench = () => {
       {logId.value !== DEMO_LOG && (
         <>
           <p class="soft">{words.demoOffer}</p>
-          <button type="button" disabled={busy.value} aria-busy={busy.value} onClick={demo}>
+          <button type="button" disabled={demo.busy} aria-busy={demo.busy} onClick={() => demo.act()}>
             {words.openDemo}
           </button>
         </>

@@ -3,6 +3,7 @@ import { useSignal } from '@preact/signals';
 import { recordLater, takeBackLater } from '../../app/after-fit.ts';
 import type { BoxOnHand } from '../../app/boxes.ts';
 import type { LaterVerdict } from '../../domain/box/records.ts';
+import { useAct } from '../parts/use-act.ts';
 import { dayWords } from '../words/day.ts';
 import { laterWord, laterWords as words } from './close/words.ts';
 
@@ -11,16 +12,13 @@ const VERDICTS: readonly LaterVerdict[] = ['free', 'stiff', 'stuck', 'loose'];
 /** How a lid turns weeks on: one tap, with its day; and what was said before. */
 export const LaterCheck = ({ onHand, question = words.ask }: { onHand: BoxOnHand; question?: string }) => {
   const { id, box } = onHand;
-  const busy = useSignal(false);
   /** Only what was said just now is taken back with a tap. */
   const saidNow = useSignal(false);
 
-  const say = async (verdict: LaterVerdict) => {
-    if (busy.value) return;
-    busy.value = true;
-    saidNow.value = await recordLater(id, verdict);
-    busy.value = false;
-  };
+  const { busy, act } = useAct(async (fresh, verdict: LaterVerdict) => {
+    saidNow.value = await recordLater(id, fresh, verdict);
+    return saidNow.value;
+  });
   const last = box.later.at(-1);
 
   return (
@@ -43,7 +41,7 @@ export const LaterCheck = ({ onHand, question = words.ask }: { onHand: BoxOnHand
           <p>{question}</p>
           <div class="verdicts">
             {VERDICTS.map((verdict) => (
-              <button key={verdict} type="button" disabled={busy.value} onClick={() => say(verdict)}>
+              <button key={verdict} type="button" disabled={busy} onClick={() => act(verdict)}>
                 {laterWord[verdict]}
               </button>
             ))}

@@ -1,8 +1,8 @@
-import { useSignal } from '@preact/signals';
-import { askedOf } from '../../app/both-ways.ts';
+import { askedOfBox } from '../../app/both-ways.ts';
 import { startSetUp } from '../../app/start-set-up.ts';
 import { latestRun } from '../../domain/box/stages.ts';
 import type { Part } from '../../domain/setup/events.ts';
+import { useAct } from '../parts/use-act.ts';
 import { useLive } from '../parts/use-live.ts';
 import { Strip } from '../set-up/strip.tsx';
 import { go, hrefTo } from '../shell/route.ts';
@@ -12,18 +12,15 @@ import { benchWords as words } from './words.ts';
 
 /** Start a set-up, or go on with the one under way. */
 export const SetUpStage = ({ onHand, runs, part }: StageProps & { part: Part }) => {
-  const busy = useSignal(false);
   const run = latestRun(onHand.box, part, runs);
 
-  const asked = useLive(() => askedOf(onHand), ['both-ways', 'box'], onHand.id).value;
+  const asked = useLive(askedOfBox, ['both-ways', 'box'], onHand.id).value;
 
-  const start = async () => {
-    if (busy.value) return;
-    busy.value = true;
-    const runId = await startSetUp(onHand, part);
-    busy.value = false;
-    if (runId) go('set-up', runId);
-  };
+  const { busy, act } = useAct(async (runId) => {
+    const saved = await startSetUp(runId, onHand, part);
+    if (saved) go('set-up', runId);
+    return saved;
+  });
 
   const open = run && run.closed === null;
   return (
@@ -36,7 +33,7 @@ export const SetUpStage = ({ onHand, runs, part }: StageProps & { part: Part }) 
           {words.goOnWithSetUp}
         </a>
       )}
-      <button type="button" class={open ? '' : 'main'} disabled={busy.value} onClick={start}>
+      <button type="button" class={open ? '' : 'main'} disabled={busy} onClick={() => act()}>
         {run ? words.startAnew : words.startSetUp}
       </button>
     </>

@@ -1,7 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { boxById, runsOf } from '../../app/boxes.ts';
-import { logId } from '../../app/session.ts';
-import { woodNames } from '../../app/wood-names.ts';
+import { boxStory } from '../../app/box-story.ts';
 import type { Box } from '../../domain/box/records.ts';
 import { standing, woodsOf } from '../../domain/box/story.ts';
 import { LaterCheck } from '../bench/later-check.tsx';
@@ -19,23 +17,17 @@ import { standingWord, boxesWords as words } from './words.ts';
 
 /** A box from blank to shelf, as it was recorded. */
 export const BoxStory = ({ id }: { id: string }) => {
-  const shown = useLive(
-    async () => {
-      const onHand = await boxById(id);
-      return { onHand, runs: onHand ? await runsOf(onHand.box) : new Map(), nameOf: await woodNames() };
-    },
-    ['box', 'events', 'log'],
-    `${logId.value} ${id}`,
-  ).value;
-  if (!shown) return <main class="page" aria-busy="true" />;
-  const { onHand, runs, nameOf } = shown;
-  if (!onHand)
+  const story = useLive(boxStory, ['box', 'events', 'wood'], id).value;
+  if (!story) return <main class="page" aria-busy="true" />;
+  const { shown, nameOf } = story;
+  if (!shown)
     return (
       <main class="page boxes">
         <h1>{words.noSuch}</h1>
         <a href={hrefTo('boxes')}>{words.back}</a>
       </main>
     );
+  const { onHand, runs } = shown;
   const { box } = onHand;
   return (
     <main class="page boxes">

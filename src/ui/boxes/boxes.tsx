@@ -1,7 +1,6 @@
 import './boxes.css';
 import { useSignal } from '@preact/signals';
 import { allBoxes, newestBoxes } from '../../app/boxes.ts';
-import { logId } from '../../app/session.ts';
 import { woodNames } from '../../app/wood-names.ts';
 import { ANY_BOX, type BoxFilter, passes } from '../../domain/box/story.ts';
 import { useLive } from '../parts/use-live.ts';
@@ -14,6 +13,9 @@ import { boxesWords as words } from './words.ts';
 /** How many rows are drawn before "show more". */
 const ROWS = 40;
 
+const firstRows = async () => ({ boxes: await newestBoxes(ROWS), nameOf: await woodNames() });
+const theRest = async (now: boolean) => (now ? allBoxes() : null);
+
 const Boxes = ({ rest: [id, page] }: { rest: readonly string[] }) => {
   if (id === undefined) return <BoxList />;
   if (page === 'joint') return <Later key={page} load={() => import('../joint/joint.tsx')} props={{ id }} />;
@@ -24,16 +26,8 @@ const Boxes = ({ rest: [id, page] }: { rest: readonly string[] }) => {
 
 const BoxList = () => {
   // The newest stand while the rest of a large log is still being read.
-  const newest = useLive(
-    async () => ({ boxes: await newestBoxes(ROWS), nameOf: await woodNames() }),
-    ['box', 'wood', 'log'],
-    logId.value,
-  ).value;
-  const all = useLive(
-    async () => (newest ? allBoxes() : null),
-    ['box', 'log'],
-    `${logId.value} ${newest !== undefined}`,
-  ).value;
+  const newest = useLive(firstRows, ['box', 'wood']).value;
+  const all = useLive(theRest, ['box'], newest !== undefined).value;
   const filter = useSignal<BoxFilter>(ANY_BOX);
   const rows = useSignal(ROWS);
   if (!newest) return <main class="page" aria-busy="true" />;

@@ -9,7 +9,7 @@ const NAMED = 4;
 
 /** For a box that did not fit: what may be behind it, likeliest first. */
 const Suspects = ({ box, runs }: { box: Box; runs: ReadonlyMap<string, RunState> }) => {
-  const found = useLive(() => suspectsOf(box, runs), ['box', 'rig']).value;
+  const found = useLive(suspectsOf, ['rig'], box, runs).value;
   if (!found || found.length === 0) return null;
   const sentences = new Map(
     [...runs.values()].flatMap((run) => run.steps.map(({ step }) => [step.key, step.sentence] as const)),

@@ -6,6 +6,7 @@ import type { TrialQuestion } from '../../domain/experiment/trial-questions.ts';
 import { readCount } from '../../domain/units/read-quantity.ts';
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';
+import { useAct } from '../parts/use-act.ts';
 import { useForm } from '../parts/use-form.ts';
 import { useLive } from '../parts/use-live.ts';
 import { bothWaysWords as words } from './both-ways-words.ts';
@@ -32,18 +33,20 @@ const Plan = ({
   const form = useForm('both ways', { step: first.step, measure: '0', boxes: '40' });
   const question = questions.find((each) => each.step === form.values.value.step) ?? first;
   const measure = question.measures[Number(form.values.value.measure)] ?? question.measures[0];
+  const begin = useAct(async (fresh) => {
+    const count = form.read('boxes', (field, text) => readCount(field, text, TRIAL_BOXES));
+    if (count === undefined || !measure) return false;
+    const saved = await beginBothWays(fresh, question, measure, count - (count % BLOCK));
+    if (saved) form.done();
+    return saved;
+  });
   if (!measure) return null;
   const typed = Number(form.values.value.boxes);
-  const begin = async () => {
-    const count = form.read('boxes', (field, text) => readCount(field, text, TRIAL_BOXES));
-    if (count === undefined) return;
-    if (await beginBothWays(question, measure, count - (count % BLOCK))) form.done();
-  };
   return (
     <form
       onSubmit={(event) => {
         event.preventDefault();
-        begin();
+        begin.act();
       }}
     >
       <div class="field">
@@ -72,7 +75,9 @@ const Plan = ({
       <p class="soft">{words.measureAbout(measure)}</p>
       <Field form={form} name="boxes" label={words.boxes} keys="numeric" />
       <PowerList power={power} measure={measure} boxes={typed - (typed % BLOCK)} />
-      <button type="submit">{words.begin}</button>
+      <button type="submit" disabled={begin.busy}>
+        {words.begin}
+      </button>
     </form>
   );
 };

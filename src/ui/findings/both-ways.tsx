@@ -1,7 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { allBothWays, type BothWaysOnHand, changeBothWays } from '../../app/both-ways.ts';
 import type { Found } from '../../app/findings.ts';
-import { logId } from '../../app/session.ts';
 import type { Standing } from '../../domain/experiment/both-ways-standing.ts';
 import { measureOf } from '../../domain/experiment/trial-measure.ts';
 import { useLive } from '../parts/use-live.ts';
@@ -15,7 +14,7 @@ const hasAnswered = (standing: Standing): boolean =>
 
 /** The trial under way or the way to begin one, and what earlier ones said. */
 export const BothWays = ({ found }: { found: Found }) => {
-  const trials = useLive(allBothWays, ['both-ways', 'log'], logId.value).value;
+  const trials = useLive(allBothWays, ['both-ways']).value;
   const planning = useSignal(false);
   const open = trials?.find((trial) => !trial.plan.givenUp);
   const earlier = (trials ?? []).flatMap((trial) => {

@@ -6,16 +6,14 @@ import { useLive } from '../parts/use-live.ts';
 import { Later } from '../shell/later.tsx';
 import { findingsWords as words } from './words.ts';
 
+const load = async (...ids: readonly string[]) => ({
+  boxes: (await Promise.all(ids.map(boxById))).flatMap((box) => box ?? []),
+  nameOf: await woodNames(),
+});
+
 /** The last boxes in the wood and pitch of the newest one, and what the handbook says of that wood. */
 export const LastBoxes = ({ alike: { wood, pitch, boxes } }: { alike: LastAlike }) => {
-  const shown = useLive(
-    async () => ({
-      boxes: (await Promise.all(boxes.map(boxById))).flatMap((box) => box ?? []),
-      nameOf: await woodNames(),
-    }),
-    ['box', 'wood', 'log'],
-    boxes.join(' '),
-  ).value;
+  const shown = useLive(load, ['box', 'wood'], ...boxes).value;
   if (!shown) return null;
   return (
     <section>

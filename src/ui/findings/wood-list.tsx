@@ -1,4 +1,3 @@
-import { logId } from '../../app/session.ts';
 import { woodNames } from '../../app/wood-names.ts';
 import type { ByHardness } from '../../domain/findings/answers/hardness-lines.ts';
 import type { WoodRecord, WoodsByPitch } from '../../domain/findings/answers/woods-by-pitch.ts';
@@ -16,7 +15,7 @@ interface Props {
 
 /** Woods tried most, each with its pitches folded under it; those little tried apart, by their hardness. */
 export const WoodList = ({ woods: { woods, silent }, byHardness }: Props) => {
-  const names = useLive(woodNames, ['wood', 'log'], logId.value).value;
+  const names = useLive(woodNames, ['wood']).value;
   const nameOf = (wood: string) => names?.(wood) ?? wood;
   const tried = woods.filter(({ littleTried }) => !littleTried).sort((a, b) => b.boxes - a.boxes);
   const little = woods

@@ -1,8 +1,7 @@
 import '../bench/plan/style.css';
 import './job-card.css';
-import { type BoxOnHand, boxById, runsOf } from '../../app/boxes.ts';
-import { logId } from '../../app/session.ts';
-import { woodNames } from '../../app/wood-names.ts';
+import { boxStory } from '../../app/box-story.ts';
+import type { BoxOnHand } from '../../app/boxes.ts';
 import { woodsOf } from '../../domain/box/story.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { printPage } from '../../platform/share.ts';
@@ -18,23 +17,17 @@ const words = jointWords.card;
 
 /** What is wanted at the lathe on one page of paper, for who keeps the phone out of the dust. */
 const JobCard = ({ id }: { id: string }) => {
-  const shown = useLive(
-    async () => {
-      const onHand = await boxById(id);
-      return { onHand, runs: onHand ? await runsOf(onHand.box) : new Map(), nameOf: await woodNames() };
-    },
-    ['box', 'events', 'wood', 'log'],
-    `${logId.value} ${id}`,
-  ).value;
-  if (!shown) return <main class="page" aria-busy="true" />;
-  const { onHand, runs, nameOf } = shown;
-  if (!onHand)
+  const story = useLive(boxStory, ['box', 'events', 'wood'], id).value;
+  if (!story) return <main class="page" aria-busy="true" />;
+  const { shown, nameOf } = story;
+  if (!shown)
     return (
       <main class="page">
         <h1>{boxesWords.noSuch}</h1>
         <a href={hrefTo('boxes')}>{boxesWords.back}</a>
       </main>
     );
+  const { onHand, runs } = shown;
   return (
     <main class="page job-card">
       <nav class="row">

@@ -1,8 +1,7 @@
 import '../bench/plan/style.css';
 import './joint.css';
-import { type BoxOnHand, boxById, runsOf } from '../../app/boxes.ts';
-import { logId } from '../../app/session.ts';
-import { currentBox } from '../../app/start-box.ts';
+import { type BoxOnHand, boxById, withRuns } from '../../app/boxes.ts';
+import { currentWithRuns } from '../../app/start-box.ts';
 import { knownPair } from '../../domain/box/joint-under.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { NoPlan } from '../bench/plan/no-plan.tsx';
@@ -14,19 +13,13 @@ import { JointSheet } from './joint-sheet.tsx';
 import { jointLinkWords } from './link-words.ts';
 import { jointWords as words } from './words.ts';
 
+const load = async (id: string | null) => (id === null ? currentWithRuns() : withRuns(await boxById(id)));
+
 /** The joint of a box, or of the box on the bench when no id is given. */
 const Joint = ({ id }: { id: string | null }) => {
-  const shown = useLive(
-    async () => {
-      const onHand = id === null ? await currentBox() : await boxById(id);
-      return { onHand: onHand ?? null, runs: onHand ? await runsOf(onHand.box) : new Map() };
-    },
-    ['box', 'events', 'log'],
-    `${logId.value} ${id}`,
-  ).value;
-  if (!shown) return <main class="page" aria-busy="true" />;
-  const { onHand, runs } = shown;
-  if (!onHand)
+  const shown = useLive(load, ['box', 'events'], id).value;
+  if (shown === undefined) return <main class="page" aria-busy="true" />;
+  if (!shown)
     return (
       <main class="page">
         <h1>{id === null ? words.noBox : boxesWords.noSuch}</h1>
@@ -35,6 +28,7 @@ const Joint = ({ id }: { id: string | null }) => {
         </a>
       </main>
     );
+  const { onHand, runs } = shown;
   return (
     <main class="page joint">
       <a href={id === null ? hrefTo('bench') : hrefTo('boxes', id)}>

@@ -5,6 +5,7 @@ import { keepPhoto, pictureOf, putPhotoBack, removePhoto } from '../../app/photo
 import type { PhotoRef } from '../../domain/box/records.ts';
 import { PhotoView } from './photo-view.tsx';
 import { photoProblem, photoWords as words } from './photo-words.ts';
+import { useAct } from './use-act.ts';
 
 interface Props {
   readonly boxId: string;
@@ -16,21 +17,18 @@ interface Props {
 /** The photos of a box as small pictures, one tap from the whole; and two ways to add one. */
 export const Photos = ({ boxId, photos, of }: Props) => {
   const problem = useSignal<string | null>(null);
-  const busy = useSignal(false);
   const open = useSignal<PhotoRef | null>(null);
   const removed = useSignal<PhotoRef | null>(null);
 
-  const take = async (input: HTMLInputElement, what: PhotoRef['of']) => {
+  const { busy, act: take } = useAct(async (_, input: HTMLInputElement, what: PhotoRef['of']) => {
     const file = input.files?.[0];
-    if (!file || busy.value) return;
-    busy.value = true;
+    if (!file) return;
     problem.value = null;
     const ended = await keepPhoto(boxId, what, file);
     problem.value = ended === 'kept' || ended === 'not-saved' ? null : photoProblem[ended];
-    busy.value = false;
     // The same file may be picked again.
     input.value = '';
-  };
+  });
   const remove = async (photo: PhotoRef) => {
     open.value = null;
     if (await removePhoto(boxId, photo.id)) removed.value = photo;
@@ -69,12 +67,12 @@ export const Photos = ({ boxId, photos, of }: Props) => {
       )}
       {of && (
         <div class="row">
-          <FileButton word={words.camera} camera busy={busy.value} onPick={(input) => take(input, of)} />
-          <FileButton word={words.library} busy={busy.value} onPick={(input) => take(input, of)} />
+          <FileButton word={words.camera} camera busy={busy} onPick={(input) => take(input, of)} />
+          <FileButton word={words.library} busy={busy} onPick={(input) => take(input, of)} />
         </div>
       )}
-      <p role="status" class={busy.value ? '' : 'hidden-words'}>
-        {busy.value ? words.working : ''}
+      <p role="status" class={busy ? '' : 'hidden-words'}>
+        {busy ? words.working : ''}
       </p>
       {problem.value && (
         <p role="alert" class="refusal">

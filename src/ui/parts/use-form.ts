@@ -17,8 +17,8 @@ export interface Form<N extends string> {
   readonly read: <T>(name: N, reader: (field: string, typed: string) => Result<T>) => T | undefined;
   /** Puts a refusal beside a field, for rules that need more than one. */
   readonly refuse: (name: N, refusal: Refusal) => void;
-  /** The form was saved: its draft goes, its fields return to what they began with. */
-  readonly done: () => void;
+  /** The form was saved: its draft goes, its fields return to what they began with, or to what is given. */
+  readonly done: (now?: Readonly<Partial<Record<N, string>>>) => void;
 }
 
 /** The texts of a form, kept as a draft under `id` until they are saved, so that a kill loses at most a blink of typing. */
@@ -85,10 +85,10 @@ export const useForm = <N extends string>(id: string, initial: Readonly<Record<N
       return undefined;
     },
     refuse,
-    done: () => {
+    done: (now) => {
       clearTimeout(timer.current);
       dirty.current = false;
-      values.value = initial;
+      values.value = { ...initial, ...now };
       errors.value = {};
       clearDraft(id);
     },

@@ -18,7 +18,7 @@ interface Props {
 }
 
 /** Every step with how it stands, since when, and how long it usually takes; a tap goes back to one. */
-export const AllSteps = ({ run, waking, onChoose, onClose }: Props) => (
+const AllSteps = ({ run, waking, onChoose, onClose }: Props) => (
   <main class="set-up">
     <Strip run={run} now={run.now} />
     <div class="list">
@@ -79,3 +79,5 @@ const standing = ({ step, status, since, reopenedBy }: StepState): string => {
 /** When steps should be spoken and this phone cannot: says so, and why. */
 const VoiceState = () =>
   spoken.value === null || spoken.value === 'ready' ? null : <p role="status">{voiceWords[spoken.value]}</p>;
+
+export default AllSteps;

@@ -2,9 +2,9 @@ import './set-up.css';
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { eventsElsewhere } from '../../app/changes.ts';
-import { openRun, run } from '../../app/set-up-run.ts';
+import { leaveRun, openRun, run } from '../../app/set-up-run.ts';
+import { Later } from '../shell/later.tsx';
 import { hrefTo } from '../shell/route.ts';
-import { AllSteps } from './all-steps.tsx';
 import { Finish } from './finish.tsx';
 import { Moved } from './moved/moved.tsx';
 import { Paused } from './paused.tsx';
@@ -28,9 +28,14 @@ export const SetUp = ({ runId }: { runId: string }) => {
     loaded.value = false;
     chosen.value = null;
     over.value = null;
+    let isShown = true;
     openRun(runId).then(() => {
-      loaded.value = true;
+      loaded.value = isShown;
     });
+    return () => {
+      isShown = false;
+      leaveRun();
+    };
   }, [runId]);
 
   // What another tab ticks shows here too.
@@ -69,7 +74,13 @@ export const SetUp = ({ runId }: { runId: string }) => {
   if (state.contested || state.readOnly || state.closed) return finish;
   if (over.value === 'moved') return <Moved onClose={() => choose(null)} />;
   if (over.value === 'all-steps')
-    return <AllSteps run={state} waking={waking.value} onChoose={choose} onClose={close} />;
+    return (
+      <Later
+        key="all-steps"
+        load={() => import('./all-steps.tsx')}
+        props={{ run: state, waking: waking.value, onChoose: choose, onClose: close }}
+      />
+    );
   if (state.paused) return <Paused run={state} />;
   if (inHand === null) return finish;
   return (

@@ -1,4 +1,5 @@
-import { failure } from '../../app/failure.ts';
+import { late } from '../../app/ask.ts';
+import { failures } from '../../app/failure.ts';
 import { DEMO_LOG, logId } from '../../app/session.ts';
 import { Bench } from '../bench/bench.tsx';
 import { SetUp } from '../set-up/set-up.tsx';
@@ -7,7 +8,7 @@ import { Later } from './later.tsx';
 import { PlacesBar } from './places-bar.tsx';
 import { route } from './route.ts';
 import { UpdateNote } from './update-note.tsx';
-import { failureWords, shellWords } from './words.ts';
+import { shellWords } from './words.ts';
 
 /** The whole screen: a set-up by itself, or one of the five places over the bar. */
 export const App = () => {
@@ -15,15 +16,15 @@ export const App = () => {
   if (place === 'set-up' && rest[0])
     return (
       <>
-        <FailureNote />
+        <Notices />
         <SetUp runId={rest[0]} />
       </>
     );
   return (
     <>
+      <Notices />
       {logId.value === DEMO_LOG && <DemoNote />}
       <UpdateNote />
-      <FailureNote />
       <Place name={place} rest={rest} />
       <PlacesBar place={place} />
     </>
@@ -52,17 +53,10 @@ const Place = ({ name, rest }: { name: string; rest: readonly string[] }) => {
   }
 };
 
-const FailureNote = () =>
-  failure.value && (
-    <div class="failure" role="alert">
-      <p>{failureWords[failure.value]}</p>
-      <button
-        type="button"
-        onClick={() => {
-          failure.value = null;
-        }}
-      >
-        {shellWords.dismiss}
-      </button>
+/** One place for what failed and what is waited for, above every screen; its words are no part of the first load. */
+const Notices = () =>
+  failures.value.length + late.value.length > 0 && (
+    <div class="notices">
+      <Later load={() => import('./notices.tsx')} props={{}} missing={shellWords.trouble} />
     </div>
   );

@@ -6,13 +6,15 @@ import { shellWords } from './words.ts';
 interface Props<P> {
   readonly load: () => Promise<{ readonly default: ComponentType<P> }>;
   readonly props: P;
+  /** Said when the part does not come. */
+  readonly missing?: string;
 }
 
 /**
  * A part of the app that is loaded when first shown; a chunk that will not come says so and can be asked for again.
  * Give it a key: another part is another Later.
  */
-export const Later = <P extends object>({ load, props }: Props<P>) => {
+export const Later = <P extends object>({ load, props, missing = shellWords.partMissing }: Props<P>) => {
   const part = useSignal<{ readonly View: ComponentType<P> } | null>(null);
   const failed = useSignal(false);
   const ask = () => {
@@ -31,7 +33,7 @@ export const Later = <P extends object>({ load, props }: Props<P>) => {
   if (failed.value)
     return (
       <main class="page">
-        <h1>{shellWords.partMissing}</h1>
+        <h1>{missing}</h1>
         <button type="button" onClick={ask}>
           {shellWords.tryAgain}
         </button>

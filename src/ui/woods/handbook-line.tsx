@@ -7,7 +7,7 @@ import { woodsWords as words } from './words.ts';
 
 /** What the handbook says of a wood, in a sentence, and the way to its page. */
 const HandbookLine = ({ wood }: { wood: string }) => {
-  const found = useLive(allWoods, ['wood', 'log'], wood).value?.find(({ key }) => key === wood);
+  const found = useLive(allWoods, ['wood']).value?.find(({ key }) => key === wood);
   if (!found) return null;
   const { species, name } = found;
   const moves = species && movementOf(species);

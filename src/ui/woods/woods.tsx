@@ -2,7 +2,6 @@ import './woods.css';
 import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import { findings, findingsState, reckonFindings } from '../../app/findings.ts';
-import { logId } from '../../app/session.ts';
 import { allWoods, type WoodOnHand } from '../../app/woods.ts';
 import { useLive } from '../parts/use-live.ts';
 import { WoodPage } from './wood-page.tsx';
@@ -14,7 +13,7 @@ const ROWS = 20;
 
 /** Species: what the handbook says, and one's own record by pitch. */
 const Woods = ({ rest }: { rest: readonly string[] }) => {
-  const woods = useLive(allWoods, ['wood', 'log'], logId.value).value;
+  const woods = useLive(allWoods, ['wood']).value;
   const state = findingsState();
   useEffect(() => {
     reckonFindings();

@@ -8,6 +8,7 @@ import { mm } from '../../../domain/units/brands.ts';
 import { readLength } from '../../../domain/units/read-quantity.ts';
 import { writeLength } from '../../../domain/units/write-quantity.ts';
 import { Field } from '../../parts/field.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { caliperWords as words } from '../measure-words.ts';
 import { Fold } from '../plan/fold.tsx';
@@ -22,8 +23,7 @@ export const CaliperOffset = ({ onHand, caliper }: { onHand: BoxOnHand; caliper:
   const offset = caliper.insideMinusOutside;
   const read = (field: string, typed: string) => readLength(field, typed, unit, RING);
 
-  const keep = async (event: Event) => {
-    event.preventDefault();
+  const keep = useAct(async () => {
     const inside = form.read('inside', read);
     const outside = form.read('outside', read);
     if (!inside || !outside) return;
@@ -42,15 +42,23 @@ export const CaliperOffset = ({ onHand, caliper }: { onHand: BoxOnHand; caliper:
     }
     const found = mm(difference.value);
     if (await keepOffset(onHand, { mm: found, text: writeLength(found, unit) })) form.done();
-  };
+  });
 
   return (
     <Fold summary={words.title} now={offset ? words.known(offset.mm, unit) : words.unknown} open={false}>
       <p>{words.why}</p>
-      <form class="plan-form" onSubmit={keep}>
+      <form
+        class="plan-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          keep.act();
+        }}
+      >
         <Field form={form} name="inside" label={words.inside} />
         <Field form={form} name="outside" label={words.outside} hint={words.outsideHint} />
-        <button type="submit">{words.keep}</button>
+        <button type="submit" disabled={keep.busy}>
+          {words.keep}
+        </button>
       </form>
       {offset && (
         <button type="button" class="plain" onClick={() => keepOffset(onHand, null)}>

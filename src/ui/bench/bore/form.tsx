@@ -1,14 +1,14 @@
-import { useSignal } from '@preact/signals';
 import { changeBox } from '../../../app/boxes.ts';
+import { withItem } from '../../../app/keep.ts';
 import { settings } from '../../../app/session.ts';
 import type { BoreReading } from '../../../domain/box/records.ts';
-import { nextSeq } from '../../../domain/box/sequence.ts';
+import { seqOf } from '../../../domain/box/sequence.ts';
 import type { Length } from '../../../domain/units/length.ts';
 import { readLength } from '../../../domain/units/read-quantity.ts';
-import { newId } from '../../../platform/ids.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Switches } from '../../parts/switches.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { measureWords, boreWords as words } from '../measure-words.ts';
 import { unitName } from '../plan/words.ts';
@@ -28,7 +28,6 @@ const BORE = { min: 6, max: 400 };
 /** One reading: one number is enough. */
 export const BoreForm = ({ boxId, isFirst, where, overCrests, isThreaded }: Props) => {
   const { unit } = settings.value;
-  const busy = useSignal(false);
   const form = useForm(`bore ${boxId}`, {
     along: '',
     across: '',
@@ -38,32 +37,37 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests, isThreaded }: Prop
   const texts = form.values.value;
   const read = (field: string, typed: string) => readLength(field, typed, unit, BORE);
 
-  const save = async (event: Event) => {
-    event.preventDefault();
-    if (busy.value) return;
+  const save = useAct(async (id) => {
     const along = form.read('along', read);
     const across: Length | null | undefined = texts.across.trim() === '' ? null : form.read('across', read);
-    if (!along || across === undefined) return;
+    if (!along || across === undefined) return false;
     const reading = {
-      id: newId(),
+      id,
       where: texts.where as BoreReading['where'],
       along,
       across,
       overCrests: texts.overCrests !== '',
     };
-    busy.value = true;
-    if (
-      await changeBox(boxId, (box) => ({ ...box, bore: [...box.bore, { ...reading, seq: nextSeq(box) }] }))
-    ) {
-      form.done();
-      // The answer stands at the top.
-      scrollTo(0, 0);
-    }
-    busy.value = false;
-  };
+    const saved = await changeBox(
+      boxId,
+      (box) => ({ ...box, bore: withItem(box.bore, { ...reading, seq: seqOf(box, id) }) }),
+      'bore',
+    );
+    if (!saved) return false;
+    form.done();
+    // The answer stands at the top.
+    scrollTo(0, 0);
+    return true;
+  });
 
   return (
-    <form class="plan-form" onSubmit={save}>
+    <form
+      class="plan-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        save.act();
+      }}
+    >
       {!isFirst && <h3>{measureWords.another}</h3>}
       <div class="row">
         <Field form={form} name="along" label={words.along} hint={unitName[unit]} />
@@ -86,7 +90,7 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests, isThreaded }: Prop
       />
       {texts.overCrests && <p class="soft">{measureWords.overCrestsNote}</p>}
       {texts.overCrests === '' && isThreaded && <p class="soft">{measureWords.turnedAgain}</p>}
-      <button type="submit" class={isFirst ? 'main' : ''} disabled={busy.value}>
+      <button type="submit" class={isFirst ? 'main' : ''} disabled={save.busy}>
         {measureWords.save}
       </button>
     </form>

@@ -1,6 +1,7 @@
 import '../plan/style.css';
 import '../dock.css';
 import { changeBox } from '../../../app/boxes.ts';
+import { withoutItem } from '../../../app/keep.ts';
 import { settings } from '../../../app/session.ts';
 import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import { depthReached, isThreaded } from '../../../domain/box/cuts.ts';
@@ -47,9 +48,11 @@ const BoreStage = ({ onHand }: StageProps) => {
           pieceAt(box, 'recess').readings.includes(reading) ? null : measureWords.superseded
         }
         onRemove={({ id: gone }) =>
-          changeBox(id, (now) => ({ ...now, bore: now.bore.filter((reading) => reading.id !== gone) }))
+          changeBox(id, (now) => ({ ...now, bore: withoutItem(now.bore, gone) }), 'bore')
         }
-        onPutBack={(reading, at) => changeBox(id, (now) => ({ ...now, bore: withAt(now.bore, reading, at) }))}
+        onPutBack={(reading, at) =>
+          changeBox(id, (now) => ({ ...now, bore: withAt(now.bore, reading, at) }), 'bore')
+        }
       />
       <CaliperOffset onHand={onHand} caliper={given.caliper} />
       {calculated.ok && <AssumedNote assumed={calculated.value.assumed} />}

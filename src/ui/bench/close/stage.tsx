@@ -1,6 +1,5 @@
 import './style.css';
 import '../dock.css';
-import { useSignal } from '@preact/signals';
 import { closeBox, reopenBox } from '../../../app/after-fit.ts';
 import { rigById } from '../../../app/rigs.ts';
 import type { Closing, Hand, Hardener, Outcome, ScrapReason } from '../../../domain/box/records.ts';
@@ -8,6 +7,7 @@ import { readCount } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Photos } from '../../parts/photos.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { goInstead } from '../../shell/route.ts';
@@ -24,8 +24,31 @@ const BLANK = { outcome: '', scrapReason: '', hardener: '', beforePass: '', outs
 const CloseStage = ({ onHand }: StageProps) => {
   const { id, box } = onHand;
   const form = useForm(`close ${id}`, BLANK);
-  const busy = useSignal(false);
-  const hand: Hand = useLive(() => rigById(box.rigId), ['rig'], box.rigId).value?.hand ?? 'right';
+  const hand: Hand = useLive(rigById, ['rig'], box.rigId).value?.hand ?? 'right';
+
+  const said = form.values.value;
+  const outcome = (said.outcome || 'kept') as Outcome;
+  const hardener = (said.hardener || 'none') as Hardener;
+  const outside = (said.outside || null) as Closing['outsideTurned'];
+
+  const close = useAct(async () => {
+    const beforePass =
+      hardener === 'none' || said.beforePass.trim() === ''
+        ? null
+        : form.read('beforePass', (field, typed) => readCount(field, typed, { min: 1, max: 12 }));
+    if (beforePass === undefined) return;
+    const saved = await closeBox(id, {
+      outcome,
+      scrapReason: outcome === 'scrapped' ? ((said.scrapReason || null) as ScrapReason | null) : null,
+      hardener,
+      hardenerBeforePass: beforePass,
+      outsideTurned: outside,
+      note: said.note.trim(),
+    });
+    if (!saved) return;
+    form.done();
+    goInstead('bench');
+  });
 
   if (box.closing)
     return (
@@ -38,33 +61,6 @@ const CloseStage = ({ onHand }: StageProps) => {
         </button>
       </>
     );
-
-  const said = form.values.value;
-  const outcome = (said.outcome || 'kept') as Outcome;
-  const hardener = (said.hardener || 'none') as Hardener;
-  const outside = (said.outside || null) as Closing['outsideTurned'];
-
-  const close = async () => {
-    if (busy.value) return;
-    const beforePass =
-      hardener === 'none' || said.beforePass.trim() === ''
-        ? null
-        : form.read('beforePass', (field, typed) => readCount(field, typed, { min: 1, max: 12 }));
-    if (beforePass === undefined) return;
-    busy.value = true;
-    const saved = await closeBox(id, {
-      outcome,
-      scrapReason: outcome === 'scrapped' ? ((said.scrapReason || null) as ScrapReason | null) : null,
-      hardener,
-      hardenerBeforePass: beforePass,
-      outsideTurned: outside,
-      note: said.note.trim(),
-    });
-    busy.value = false;
-    if (!saved) return;
-    form.done();
-    goInstead('bench');
-  };
 
   return (
     <div class="closing">
@@ -117,7 +113,7 @@ const CloseStage = ({ onHand }: StageProps) => {
         />
       </label>
       <div class="dock">
-        <button type="button" class="main" disabled={busy.value} onClick={close}>
+        <button type="button" class="main" disabled={close.busy} onClick={() => close.act()}>
           {words.act(outcome)}
         </button>
       </div>

@@ -49,9 +49,9 @@ export const CutAgain = ({ onHand, part, run, rig, dial, by }: Props) => {
   if (over.value === 'list')
     return <CutRecord onHand={onHand} part={part} run={run} onBack={() => (over.value = null)} />;
 
-  const cut = async () => {
+  const cut = async (id: string) => {
     const text = writeLength(depth, unit);
-    const pass = { part, run, depth: { mm: depth, text }, correction: true, isLast: true };
+    const pass = { id, part, run, depth: { mm: depth, text }, correction: true, isLast: true };
     if (!(await recordPass(onHand.id, pass))) return false;
     feel('pass');
     goInstead('bench');

@@ -40,9 +40,9 @@ export const CutPass = ({ onHand, part, run, rig, next, of, over }: Props) => {
   if (aside.value === 'list')
     return <CutRecord onHand={onHand} part={part} run={run} onBack={() => (aside.value = null)} />;
 
-  const cut = async () => {
+  const cut = async (id: string) => {
     const depth = { mm: pass.depth, text: writeLength(pass.depth, settings.value.unit) };
-    const saved = await recordPass(onHand.id, { part, run, depth, correction: false, isLast });
+    const saved = await recordPass(onHand.id, { id, part, run, depth, correction: false, isLast });
     if (!saved) return false;
     feel('pass');
     if (isLast) goInstead('bench');

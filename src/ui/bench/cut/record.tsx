@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { BoxOnHand } from '../../../app/boxes.ts';
 import { changeDepth, takeBackPass } from '../../../app/cutting.ts';
 import { settings } from '../../../app/session.ts';
-import { openRun, record } from '../../../app/set-up-run.ts';
+import { record } from '../../../app/set-up-run.ts';
 import { cutsOf } from '../../../domain/box/cuts.ts';
 import type { Cut } from '../../../domain/box/records.ts';
 import type { Part } from '../../../domain/setup/events.ts';
@@ -27,8 +27,7 @@ export const CutRecord = ({ onHand, part, run, onBack }: Props) => {
   const cuts = cutsOf(onHand.box, part);
   const last = cuts.at(-1);
   const finish = async () => {
-    await openRun(run.runId);
-    if (await record({ kind: 'closed', how: 'cut' })) goInstead('bench');
+    if (await record({ kind: 'closed', how: 'cut' }, run)) goInstead('bench');
   };
   return (
     <>

@@ -1,4 +1,3 @@
-import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import { settings } from '../../../app/session.ts';
@@ -11,6 +10,7 @@ import type { Millimetres } from '../../../domain/units/brands.ts';
 import { turns } from '../../../domain/units/brands.ts';
 import { writeLength, writeTurns } from '../../../domain/units/write-quantity.ts';
 import { StepDrawing } from '../../drawings/step-drawing.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useAtTheLathe, useSpoken } from '../../set-up/use-at-the-lathe.ts';
 import { dialWords } from '../../words/dial.ts';
 import { CutTurns } from './turns.tsx';
@@ -33,7 +33,8 @@ interface Props {
   /** What is said by tapping, and the same for a narrow glass or a far eye. */
   readonly act: string;
   readonly actShort: string;
-  readonly onCut: () => Promise<boolean>;
+  /** Given the id of the pass, the same in a retry. */
+  readonly onCut: (id: string) => Promise<boolean>;
   readonly onMoved: () => void;
   readonly onUndo: (() => void) | null;
   readonly onList: () => void;
@@ -59,7 +60,6 @@ export const CutScreen = (props: Props) => {
     children,
   } = props;
   const { unit } = settings.value;
-  const busy = useSignal(false);
   const deafUntil = useRef(0);
   useAtTheLathe();
 
@@ -69,13 +69,13 @@ export const CutScreen = (props: Props) => {
   useSpoken(`${words.stopSpoken(stopWords)} ${words.dialSpoken(target)}`);
   const sense = cuttingSense({ part: run.part, hand, direction: 'in', lathe: 'forward' });
 
-  const cut = async () => {
-    if (busy.value || performance.now() < deafUntil.current) return;
-    busy.value = true;
+  const { busy, act: cut } = useAct(async (id) => {
+    if (performance.now() < deafUntil.current) return false;
     deafUntil.current = performance.now() + DEAF_MS;
-    if (!(await onCut())) deafUntil.current = 0;
-    busy.value = false;
-  };
+    const saved = await onCut(id);
+    if (!saved) deafUntil.current = 0;
+    return saved;
+  });
 
   return (
     <section class="set-up cutting numbers" aria-label={title}>
@@ -111,10 +111,10 @@ export const CutScreen = (props: Props) => {
         <button
           type="button"
           class="go"
-          disabled={busy.value}
-          data-pressed={busy.value ? true : undefined}
+          disabled={busy}
+          data-pressed={busy ? true : undefined}
           aria-label={act}
-          onClick={cut}
+          onClick={() => cut()}
         >
           <span class="long">{act}</span>
           <span class="short">{actShort}</span>

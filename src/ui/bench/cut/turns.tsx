@@ -1,5 +1,4 @@
 import { useSignal } from '@preact/signals';
-import { openRun } from '../../../app/set-up-run.ts';
 import { turnsStep } from '../../../domain/box/cuts.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
 import { ReadingForm } from '../../set-up/step/reading-form.tsx';
@@ -12,6 +11,7 @@ export const CutTurns = ({ run }: { run: RunState }) => {
   if (noting.value && step)
     return (
       <ReadingForm
+        run={run}
         kind="turns"
         stepKey={step}
         onClose={() => {
@@ -27,8 +27,7 @@ export const CutTurns = ({ run }: { run: RunState }) => {
       {step && (
         <button
           type="button"
-          onClick={async () => {
-            await openRun(run.runId);
+          onClick={() => {
             noting.value = true;
           }}
         >

@@ -11,6 +11,7 @@ import type { Refusal } from '../../../domain/result.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Switches } from '../../parts/switches.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { Fold } from './fold.tsx';
 import { FitFields, fitNow, RouteFields, WoodFields, woodNow } from './form-more.tsx';
@@ -28,8 +29,8 @@ interface Props {
   readonly given: Given;
   readonly woods: WoodsToChoose;
   readonly act: string;
-  /** Resolves to whether the plan was saved; the form then lets its draft go. */
-  readonly onPlan: (plan: Plan, name: string) => Promise<boolean>;
+  /** Resolves to whether the plan was saved; the form then lets its draft go. `id` is for a new box, the same in a retry. */
+  readonly onPlan: (plan: Plan, name: string, id: string) => Promise<boolean>;
 }
 
 /** The questions of a plan: what every box needs first, the rest folded with what it will be. */
@@ -38,7 +39,6 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
   const form = useForm<PlanField>(id, initial);
   const element = useRef<HTMLFormElement>(null);
   const ofTheRig = useSignal<Refusal | null>(null);
-  const busy = useSignal(false);
   const texts = form.values.value;
   const wrong = (...names: PlanField[]) => names.some((name) => form.errors.value[name]);
 
@@ -54,21 +54,26 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
     else ofTheRig.value = joint.error;
     return undefined;
   };
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    if (busy.value) return;
+  const save = useAct(async (fresh) => {
     const plan = goodPlan();
     if (!plan) {
       requestAnimationFrame(() => element.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus());
-      return;
+      return false;
     }
-    busy.value = true;
-    if (await onPlan(plan, texts.name.trim())) form.done();
-    busy.value = false;
-  };
+    const saved = await onPlan(plan, texts.name.trim(), fresh);
+    if (saved) form.done();
+    return saved;
+  });
 
   return (
-    <form ref={element} class="plan-form" onSubmit={submit}>
+    <form
+      ref={element}
+      class="plan-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        save.act();
+      }}
+    >
       <Choice
         legend={words.pitch}
         options={[
@@ -116,7 +121,7 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
       </Fold>
       {ofTheRig.value && <NoPlan refusal={ofTheRig.value} />}
       <div class="dock">
-        <button type="submit" class="main" disabled={busy.value}>
+        <button type="submit" class="main" disabled={save.busy}>
           {act}
         </button>
       </div>

@@ -5,6 +5,7 @@ import type { Seat } from '../../../domain/box/records.ts';
 import { readCount, readDegrees } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { SeatFace } from './face.tsx';
@@ -18,11 +19,11 @@ const hoursOf = (text: string): readonly number[] => text.split(' ').filter(Bool
 /** Where the lid stands open and how far the grain has to go. */
 export const SeatForm = ({ onHand: { id, box } }: { onHand: BoxOnHand }) => {
   const form = useForm(`seat ${id}`, BLANK);
-  const hand = useLive(() => rigById(box.rigId), ['rig'], box.rigId).value?.hand ?? 'right';
+  const hand = useLive(rigById, ['rig'], box.rigId).value?.hand ?? 'right';
   const said = form.values.value;
   const open = hoursOf(said.open);
 
-  const save = async () => {
+  const save = useAct(async (fresh) => {
     const papers =
       said.papers.trim() === ''
         ? 0
@@ -31,9 +32,9 @@ export const SeatForm = ({ onHand: { id, box } }: { onHand: BoxOnHand }) => {
       said.degrees.trim() === ''
         ? null
         : form.read('degrees', (field, typed) => readDegrees(field, typed, { min: 0, max: FULL_TURN }));
-    if (papers === undefined || degrees === undefined) return;
+    if (papers === undefined || degrees === undefined) return false;
     const toGo = degrees !== null && said.grain === 'past' ? (FULL_TURN - degrees) % FULL_TURN : degrees;
-    const saved = await recordSeat(id, {
+    const saved = await recordSeat(id, fresh, {
       open,
       papers,
       // In line but open somewhere is not yet done: nothing is said of the grain then.
@@ -41,14 +42,15 @@ export const SeatForm = ({ onHand: { id, box } }: { onHand: BoxOnHand }) => {
       takenFrom: (said.from || null) as Seat['takenFrom'],
     });
     if (saved) form.done();
-  };
+    return saved;
+  });
 
   return (
     <form
       class="seat"
       onSubmit={(event) => {
         event.preventDefault();
-        save();
+        save.act();
       }}
     >
       <SeatFace open={open} onChange={(hours) => form.set('open', hours.join(' '))} />
@@ -73,7 +75,7 @@ export const SeatForm = ({ onHand: { id, box } }: { onHand: BoxOnHand }) => {
       />
       {(open.length > 0 || said.degrees !== '') && (
         <div class="dock">
-          <button type="submit" class="main">
+          <button type="submit" class="main" disabled={save.busy}>
             {words.reckon}
           </button>
         </div>

@@ -3,6 +3,7 @@ import './style.css';
 import { useSignal } from '@preact/signals';
 import { IN_LINE, recordSeat, takeBackSeat } from '../../../app/after-fit.ts';
 import type { Seat } from '../../../domain/box/records.ts';
+import { useAct } from '../../parts/use-act.ts';
 import { goInstead, hrefTo } from '../../shell/route.ts';
 import type { StageProps } from '../stage-props.ts';
 import { EarlierTries, TakeBack } from '../trial/earlier-tries.tsx';
@@ -13,20 +14,17 @@ import { seatWords as words } from './words.ts';
 /** One tap when lid and base are in line and flush; else where it is open and how far the grain has to go. */
 const SeatStage = ({ onHand }: StageProps) => {
   const { id, box } = onHand;
-  const busy = useSignal(false);
   const doneWith = useSignal<string | null>(null);
   const last = box.seats.at(-1);
   const shown = last && last.degreesToGo !== 0 && last.id !== doneWith.value ? last : null;
 
-  const inLine = async () => {
-    if (busy.value) return;
-    busy.value = true;
-    const saved = await recordSeat(id, IN_LINE);
-    busy.value = false;
+  const inLine = useAct(async (fresh) => {
+    const saved = await recordSeat(id, fresh, IN_LINE);
     if (saved) goInstead('bench');
-  };
+    return saved;
+  });
   const close = (
-    <button type="button" class="main in-line" disabled={busy.value} onClick={inLine}>
+    <button type="button" class="main in-line" disabled={inLine.busy} onClick={() => inLine.act()}>
       {words.flush}
     </button>
   );

@@ -1,13 +1,13 @@
-import { useSignal } from '@preact/signals';
 import { changeBox } from '../../../app/boxes.ts';
+import { withItem } from '../../../app/keep.ts';
 import { settings } from '../../../app/session.ts';
 import type { TenonReading } from '../../../domain/box/records.ts';
-import { nextSeq } from '../../../domain/box/sequence.ts';
+import { seqOf } from '../../../domain/box/sequence.ts';
 import { readLength } from '../../../domain/units/read-quantity.ts';
-import { newId } from '../../../platform/ids.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Switches } from '../../parts/switches.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { measureWords, tenonWords as words } from '../measure-words.ts';
 import { unitName } from '../plan/words.ts';
@@ -27,7 +27,6 @@ const TENON = { min: 6, max: 400 };
 /** One reading over the tenon. */
 export const TenonForm = ({ boxId, heading, overCrests, isThreaded }: Props) => {
   const { unit } = settings.value;
-  const busy = useSignal(false);
   const form = useForm(`tenon ${boxId}`, {
     diameter: '',
     where: 'end',
@@ -35,30 +34,35 @@ export const TenonForm = ({ boxId, heading, overCrests, isThreaded }: Props) => 
   });
   const texts = form.values.value;
 
-  const save = async (event: Event) => {
-    event.preventDefault();
-    if (busy.value) return;
+  const save = useAct(async (id) => {
     const diameter = form.read('diameter', (field, typed) => readLength(field, typed, unit, TENON));
-    if (!diameter) return;
+    if (!diameter) return false;
     const reading = {
-      id: newId(),
+      id,
       where: texts.where as TenonReading['where'],
       diameter,
       overCrests: texts.overCrests !== '',
     };
-    busy.value = true;
-    if (
-      await changeBox(boxId, (box) => ({ ...box, tenon: [...box.tenon, { ...reading, seq: nextSeq(box) }] }))
-    ) {
-      form.done();
-      // The answer stands at the top.
-      scrollTo(0, 0);
-    }
-    busy.value = false;
-  };
+    const saved = await changeBox(
+      boxId,
+      (box) => ({ ...box, tenon: withItem(box.tenon, { ...reading, seq: seqOf(box, id) }) }),
+      'tenon',
+    );
+    if (!saved) return false;
+    form.done();
+    // The answer stands at the top.
+    scrollTo(0, 0);
+    return true;
+  });
 
   return (
-    <form class="plan-form" onSubmit={save}>
+    <form
+      class="plan-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        save.act();
+      }}
+    >
       {heading && <h3>{heading}</h3>}
       <Field form={form} name="diameter" label={words.diameter} hint={unitName[unit]} />
       <Choice
@@ -77,7 +81,7 @@ export const TenonForm = ({ boxId, heading, overCrests, isThreaded }: Props) => 
         ]}
       />
       {texts.overCrests === '' && isThreaded && <p class="soft">{measureWords.turnedAgain}</p>}
-      <button type="submit" class={heading ? '' : 'main'} disabled={busy.value}>
+      <button type="submit" class={heading ? '' : 'main'} disabled={save.busy}>
         {measureWords.save}
       </button>
     </form>

@@ -1,6 +1,7 @@
 import '../plan/style.css';
 import '../dock.css';
 import { changeBox } from '../../../app/boxes.ts';
+import { withoutItem } from '../../../app/keep.ts';
 import { settings } from '../../../app/session.ts';
 import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import { depthReached, isThreaded } from '../../../domain/box/cuts.ts';
@@ -46,10 +47,10 @@ const TenonStage = ({ onHand }: StageProps) => {
         say={words.reading}
         aside={(reading) => (counted.includes(reading) ? null : measureWords.superseded)}
         onRemove={({ id: gone }) =>
-          changeBox(id, (now) => ({ ...now, tenon: now.tenon.filter((reading) => reading.id !== gone) }))
+          changeBox(id, (now) => ({ ...now, tenon: withoutItem(now.tenon, gone) }), 'tenon')
         }
         onPutBack={(reading, at) =>
-          changeBox(id, (now) => ({ ...now, tenon: withAt(now.tenon, reading, at) }))
+          changeBox(id, (now) => ({ ...now, tenon: withAt(now.tenon, reading, at) }), 'tenon')
         }
       />
       {calculated.ok && <AssumedNote assumed={calculated.value.assumed} />}

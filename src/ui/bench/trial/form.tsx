@@ -17,6 +17,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { Choices } from '../../parts/choices.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Switches } from '../../parts/switches.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { asksFloor, BLANK, listOf, trialAnswers } from './answers.ts';
 import {
@@ -43,17 +44,22 @@ export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
   const { values } = form;
   const { unit } = settings.value;
 
+  const save = useAct(async (id) => {
+    const trial = trialAnswers(form, unit);
+    if (!trial || !(await recordTrial(boxId, id, trial))) return false;
+    form.done();
+    onRecorded();
+    return true;
+  });
+
   const saidNothing = !Object.entries(values.value).some(([name, text]) => name !== 'afterFinish' && text);
 
   return (
     <form
       class="trial"
-      onSubmit={async (event) => {
+      onSubmit={(event) => {
         event.preventDefault();
-        const trial = trialAnswers(form, unit);
-        if (!trial || !(await recordTrial(boxId, trial))) return;
-        form.done();
-        onRecorded();
+        save.act();
       }}
     >
       <Choices<GoingOn>
@@ -110,7 +116,7 @@ export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
         <p class="soft">{words.sayOne}</p>
       ) : (
         <div class="dock">
-          <button type="submit" class="main">
+          <button type="submit" class="main" disabled={save.busy}>
             {words.whatNow}
           </button>
         </div>

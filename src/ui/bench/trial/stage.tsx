@@ -5,6 +5,7 @@ import { RIGHT, recordTrial, takeBackTrial } from '../../../app/trials.ts';
 import { depthReached } from '../../../domain/box/cuts.ts';
 import { openTrial } from '../../../domain/box/open-trial.ts';
 import type { Trial } from '../../../domain/box/records.ts';
+import { useAct } from '../../parts/use-act.ts';
 import { goInstead, hrefTo } from '../../shell/route.ts';
 import type { StageProps } from '../stage-props.ts';
 import { Advice } from './advice.tsx';
@@ -15,20 +16,17 @@ import { trialLine, trialWords as words } from './words.ts';
 /** One tap when it is right; else how it is, and what to do about it. */
 const TrialStage = ({ onHand }: StageProps) => {
   const { id, box } = onHand;
-  const busy = useSignal(false);
   /** The trial whose advice was followed or passed over, so that the next can be told. */
   const doneWith = useSignal<string | null>(null);
   const open = openTrial(box);
   const shown = open && open.id !== doneWith.value ? open : null;
 
-  const right = async () => {
-    if (busy.value) return;
-    busy.value = true;
+  const right = useAct(async (fresh) => {
     const afterFinish = box.trials.some((trial) => trial.right);
-    const saved = await recordTrial(id, { ...RIGHT, afterFinish });
-    busy.value = false;
+    const saved = await recordTrial(id, fresh, { ...RIGHT, afterFinish });
     if (saved) goInstead('bench');
-  };
+    return saved;
+  });
 
   if (shown)
     return (
@@ -55,7 +53,7 @@ const TrialStage = ({ onHand }: StageProps) => {
   return (
     <>
       <p>{words.first}</p>
-      <button type="button" class="main right-first" disabled={busy.value} onClick={right}>
+      <button type="button" class="main right-first" disabled={right.busy} onClick={() => right.act()}>
         {words.right}
       </button>
       <h3>{words.else}</h3>

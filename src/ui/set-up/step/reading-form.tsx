@@ -2,7 +2,8 @@ import './reading-form.css';
 import { useEffect } from 'preact/hooks';
 import { lastLength } from '../../../app/last-length.ts';
 import { settings } from '../../../app/session.ts';
-import { record, run } from '../../../app/set-up-run.ts';
+import { record } from '../../../app/set-up-run.ts';
+import type { RunState } from '../../../domain/setup/fold.ts';
 import type { ReadingKind } from '../../../domain/setup/procedure.ts';
 import type { Reading } from '../../../domain/setup/reading.ts';
 import { mm } from '../../../domain/units/brands.ts';
@@ -12,6 +13,7 @@ import { useForm } from '../../parts/use-form.ts';
 import { GAUGES, readingWords as words } from './reading-words.ts';
 
 interface ReadingFormProps {
+  readonly run: RunState;
   readonly kind: ReadingKind;
   readonly stepKey: string;
   /** True when a reading was kept. */
@@ -19,9 +21,9 @@ interface ReadingFormProps {
 }
 
 /** The optional measurement of a step: a gauge at hand is one tap, anything else is typed. */
-export const ReadingForm = ({ kind, stepKey, onClose }: ReadingFormProps) => {
+export const ReadingForm = ({ run, kind, stepKey, onClose }: ReadingFormProps) => {
   const { unit } = settings.value;
-  const form = useForm(`reading ${run.value?.runId} ${stepKey}`, { gap: '', over: '', turns: '' });
+  const form = useForm(`reading ${run.runId} ${stepKey}`, { gap: '', over: '', turns: '' });
 
   // The board and the arm seldom change.
   useEffect(() => {
@@ -50,7 +52,7 @@ export const ReadingForm = ({ kind, stepKey, onClose }: ReadingFormProps) => {
   };
   const keep = async (gauge?: string) => {
     const value = reading(gauge);
-    if (!value || !(await record({ kind: 'read', step: stepKey, reading: value }))) return;
+    if (!value || !(await record({ kind: 'read', step: stepKey, reading: value }, run))) return;
     form.done();
     onClose(true);
   };

@@ -13,7 +13,7 @@ interface Props {
 
 /** What the readings of a step mean for this joint: the tightest counts, and all are listed. */
 export default ({ run, stepKey, onAgain, onClose }: Props) => {
-  const judged = useLive(() => judgeStep(run, stepKey), ['box', 'rig'], `${run.nextN} ${stepKey}`).value;
+  const judged = useLive(judgeStep, ['box', 'rig'], run, stepKey).value;
   if (!judged?.tightest) return <div class="panel" aria-busy={judged === undefined} />;
   const { readings, tightest, verdict } = judged;
   const { unit } = settings.value;

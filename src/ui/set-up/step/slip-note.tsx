@@ -6,6 +6,6 @@ import { slipWords } from './verdict-words.ts';
 
 /** Where the groove is picked up: how much of an error the passes to come still cut away. */
 export const SlipNote = ({ run }: { run: RunState }) => {
-  const allowance = useLive(() => slipAllowanceOf(run), ['box', 'rig'], run.runId).value;
+  const allowance = useLive(slipAllowanceOf, ['box', 'rig'], run.boxId, run.part).value;
   return allowance ? <span>{slipWords(allowance, settings.value.unit)}</span> : null;
 };

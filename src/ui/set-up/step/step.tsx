@@ -72,6 +72,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
         <Later
           load={() => import('./reading-form.tsx')}
           props={{
+            run,
             kind: step.reading,
             stepKey,
             onClose: (kept) => {

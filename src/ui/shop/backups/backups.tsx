@@ -13,12 +13,11 @@ import { Replaced } from './replaced.tsx';
 
 const words = shopWords.backups;
 
+const load = async () => ({ last: await lastBackup(), space: await space(), keeping: await keeping() });
+
 /** Where the data live, how to take a copy out and in, and what was replaced. */
 const Backups = () => {
-  const state = useLive(
-    async () => ({ last: await lastBackup(), space: await space(), keeping: await keeping() }),
-    ['log'],
-  ).value;
+  const state = useLive(load, ['device']).value;
   return (
     <main class="page shop">
       <a href={hrefTo('shop')}>{shopWords.back}</a>

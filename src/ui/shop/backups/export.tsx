@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { backupFile, boxesTable, noteBackup } from '../../../app/backups.ts';
-import { announce } from '../../../app/changes.ts';
 import { shareOrDownload } from '../../../platform/share.ts';
+import { useAct } from '../../parts/use-act.ts';
 import { sizeWords } from '../../words/bytes.ts';
 import { shopWords } from '../words.ts';
 
@@ -10,18 +10,14 @@ const words = shopWords.backups;
 /** Make, then share: two taps, since the browser lets a file be shared only just after a tap. */
 export const Export = () => {
   const file = useSignal<File | null>(null);
-  const busy = useSignal(false);
 
-  const make = (what: () => Promise<File | undefined>) => async () => {
-    busy.value = true;
+  const { busy, act } = useAct(async (_, what: () => Promise<File | undefined>) => {
     file.value = (await what()) ?? null;
-    busy.value = false;
-  };
+  });
   const hand = async (made: File) => {
     if ((await shareOrDownload(made)) === 'left') return;
     if (made.type === 'application/zip') await noteBackup();
     file.value = null;
-    announce('log');
   };
 
   if (file.value) {
@@ -37,10 +33,10 @@ export const Export = () => {
   }
   return (
     <section>
-      <button type="button" class="main" disabled={busy.value} onClick={make(backupFile)}>
-        {busy.value ? words.making : words.make}
+      <button type="button" class="main" disabled={busy} onClick={() => act(backupFile)}>
+        {busy ? words.making : words.make}
       </button>
-      <button type="button" disabled={busy.value} onClick={make(boxesTable)}>
+      <button type="button" disabled={busy} onClick={() => act(boxesTable)}>
         {words.csv}
       </button>
     </section>

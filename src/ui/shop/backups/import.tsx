@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { lookInto, type Offered, takeBackupIn } from '../../../app/backups.ts';
 import { pickFile } from '../../../platform/files.ts';
+import { useAct } from '../../parts/use-act.ts';
 import { momentWords } from '../../words/day.ts';
 import { backupRefusalWords, shopWords } from '../words.ts';
 
@@ -10,25 +11,23 @@ const words = shopWords.backups;
 export const Import = () => {
   const offered = useSignal<Offered | null>(null);
   const said = useSignal<string | null>(null);
-  const busy = useSignal(false);
 
-  const pick = async () => {
-    const file = await pickFile({ accept: '.zip,application/zip' });
-    if (!file) return;
-    busy.value = true;
+  const look = useAct(async (_, file: File) => {
     const found = await lookInto(file);
-    busy.value = false;
     said.value = found && !found.ok ? words.refused(backupRefusalWords(found.error)) : null;
     offered.value = found?.ok ? found.value : null;
+  });
+  // Not busy while the file is picked: a picker that was left may never say so.
+  const pick = async () => {
+    const file = await pickFile({ accept: '.zip,application/zip' });
+    if (file) await look.act(file);
   };
-  const take = async (what: Offered) => {
-    busy.value = true;
+  const take = useAct(async (_, what: Offered) => {
     const taken = await takeBackupIn(what);
-    busy.value = false;
     if (!taken) return;
     offered.value = null;
     said.value = taken.ok ? words.imported : words.refused(backupRefusalWords(taken.error));
-  };
+  });
 
   return (
     <section>
@@ -45,7 +44,11 @@ export const Import = () => {
             )}
           </p>
           <div class="row">
-            <button type="button" disabled={busy.value} onClick={() => offered.value && take(offered.value)}>
+            <button
+              type="button"
+              disabled={take.busy}
+              onClick={() => offered.value && take.act(offered.value)}
+            >
               {words.importNow}
             </button>
             <button
@@ -59,7 +62,7 @@ export const Import = () => {
           </div>
         </>
       ) : (
-        <button type="button" disabled={busy.value} onClick={pick}>
+        <button type="button" disabled={look.busy} onClick={pick}>
           {words.import}
         </button>
       )}

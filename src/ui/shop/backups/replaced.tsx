@@ -1,4 +1,3 @@
-import { logId } from '../../../app/session.ts';
 import { bringBack, replacedVersions } from '../../../app/superseded.ts';
 import type { Superseded } from '../../../storage/schema.ts';
 import { useLive } from '../../parts/use-live.ts';
@@ -9,7 +8,7 @@ const words = shopWords.backups;
 
 /** What lost to a later version when two phones met; it can be brought back for 30 days. */
 export const Replaced = () => {
-  const versions = useLive(replacedVersions, ['box', 'rig', 'procedure', 'log'], logId.value).value;
+  const versions = useLive(replacedVersions, ['box', 'rig', 'procedure']).value;
   if (!versions) return null;
   return (
     <details>

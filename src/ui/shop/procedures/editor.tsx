@@ -2,8 +2,8 @@ import { useSignal } from '@preact/signals';
 import { keepProcedure, removeProcedure } from '../../../app/procedures.ts';
 import { addStep, moveStep, readSentence, retireStep } from '../../../domain/setup/edit-procedure.ts';
 import type { Procedure, Step } from '../../../domain/setup/procedure.ts';
-import { newId } from '../../../platform/ids.ts';
 import { Field } from '../../parts/field.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { go, hrefTo } from '../../shell/route.ts';
 import { StepEditor } from './step-editor.tsx';
@@ -16,6 +16,22 @@ export const ProcedureEditor = ({ id, procedure }: { id: string; procedure: Proc
   const sure = useSignal(false);
   const added = useForm(`new step ${id}`, { sentence: '' });
   const named = useForm(`procedure ${id}`, { name: procedure.name });
+
+  const add = useAct(async (fresh) => {
+    const sentence = added.read('sentence', readSentence);
+    const saved =
+      sentence !== undefined &&
+      // A retry of what was saved unheard adds no second one.
+      (await keepProcedure(id, (p) =>
+        p.steps.some(({ key }) => key === fresh) ? p : addStep(p, fresh, sentence),
+      ));
+    if (saved) added.done();
+    return saved;
+  });
+  const rename = useAct(async () => {
+    const name = named.read('name', readSentence);
+    if (name && (await keepProcedure(id, (p) => ({ ...p, name })))) named.done({ name });
+  });
 
   const move = (step: Step, by: -1 | 1, word: string) => (
     <button
@@ -59,24 +75,26 @@ export const ProcedureEditor = ({ id, procedure }: { id: string; procedure: Proc
     <>
       <StepList procedure={procedure} under={under} />
       <form
-        onSubmit={async (event) => {
+        onSubmit={(event) => {
           event.preventDefault();
-          const sentence = added.read('sentence', readSentence);
-          if (sentence && (await keepProcedure(id, (p) => addStep(p, newId(), sentence)))) added.done();
+          add.act();
         }}
       >
         <Field form={added} name="sentence" label={words.addSentence} />
-        <button type="submit">{words.add}</button>
+        <button type="submit" disabled={add.busy}>
+          {words.add}
+        </button>
       </form>
       <form
-        onSubmit={async (event) => {
+        onSubmit={(event) => {
           event.preventDefault();
-          const name = named.read('name', readSentence);
-          if (name && (await keepProcedure(id, (p) => ({ ...p, name })))) named.done();
+          rename.act();
         }}
       >
         <Field form={named} name="name" label={words.name} />
-        <button type="submit">{words.rename}</button>
+        <button type="submit" disabled={rename.busy}>
+          {words.rename}
+        </button>
       </form>
       <button
         type="button"

@@ -1,7 +1,8 @@
 import { changeBox } from '../../../app/boxes.ts';
 import { allProcedures, copyProcedure } from '../../../app/procedures.ts';
-import { logId } from '../../../app/session.ts';
 import { currentBox } from '../../../app/start-box.ts';
+import type { Procedure } from '../../../domain/setup/procedure.ts';
+import { useAct } from '../../parts/use-act.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { go, hrefTo } from '../../shell/route.ts';
 import { shopWords } from '../words.ts';
@@ -9,13 +10,16 @@ import { ProcedureEditor } from './editor.tsx';
 import { StepList } from './step-list.tsx';
 import { procedureWords as words } from './words.ts';
 
+const load = async () => ({ procedures: await allProcedures(), box: await currentBox() });
+
 /** The checklists: ours to copy, the user's own to change. */
 const Procedures = ({ rest }: { rest: readonly string[] }) => {
-  const shown = useLive(
-    async () => ({ procedures: await allProcedures(), box: await currentBox() }),
-    ['procedure', 'box', 'log'],
-    logId.value,
-  ).value;
+  const shown = useLive(load, ['procedure', 'box']).value;
+  const copy = useAct(async (fresh, from: Procedure) => {
+    const saved = await copyProcedure(fresh, from, words.copyName(from.name));
+    if (saved) go('shop', 'procedures', fresh);
+    return saved;
+  });
   if (!shown) return <main class="page" aria-busy="true" />;
   const { procedures, box } = shown;
   const [id] = rest;
@@ -55,13 +59,7 @@ const Procedures = ({ rest }: { rest: readonly string[] }) => {
       )}
       {found?.isDefault && (
         <>
-          <button
-            type="button"
-            onClick={async () => {
-              const copy = await copyProcedure(found.procedure, words.copyName(found.procedure.name));
-              if (copy) go('shop', 'procedures', copy);
-            }}
-          >
+          <button type="button" disabled={copy.busy} onClick={() => copy.act(found.procedure)}>
             {words.copy}
           </button>
           <StepList procedure={found.procedure} />

@@ -1,7 +1,7 @@
 import '../shop.css';
 import './style.css';
 import { allRigs, changeRig } from '../../../app/rigs.ts';
-import { logId, settings } from '../../../app/session.ts';
+import { settings } from '../../../app/session.ts';
 import type { Rig } from '../../../domain/box/records.ts';
 import { UNKNOWN_RIG } from '../../../domain/box/unknown-rig.ts';
 import { newId } from '../../../platform/ids.ts';
@@ -19,7 +19,7 @@ interface RigOnHand {
 
 /** #/shop/rig shows the answers of the first rig; #/shop/rig/QUESTION/ID asks one of another. */
 const RigPlace = ({ rest: [wanted, rigId] }: { rest: readonly string[] }) => {
-  const rigs = useLive(allRigs, ['rig', 'log'], logId.value).value;
+  const rigs = useLive(allRigs, ['rig']).value;
   const found = rigs?.find(({ id }) => id === rigId) ?? rigs?.[0];
   if (!rigs || !found) return <main class="page shop" aria-busy="true" />;
   const question = RIG_QUESTIONS.find((key) => key === wanted);

@@ -1,0 +1,43 @@
+import './notices.css';
+import { late } from '../../app/ask.ts';
+import { dismiss, failures } from '../../app/failure.ts';
+import { failureActs, failureCauses, noticeWords as words } from './notice-words.ts';
+
+/** What failed and what is waited for: above every screen, as high as it needs to be, which `--notices` tells the others. */
+const Notices = () => {
+  const waits = late.value;
+  const reason = waits.find((wait) => wait.reason)?.reason;
+  const isStuck = waits.some((wait) => wait.isStuck);
+  return (
+    <div
+      ref={(element) =>
+        document.documentElement.style.setProperty('--notices', `${element?.offsetHeight ?? 0}px`)
+      }
+    >
+      {failures.value.map(({ act, of, reason: why }) => (
+        <div key={`${act} ${of}`} class="failure" role="alert">
+          <p>
+            {failureActs[act]} {failureCauses[why]}
+          </p>
+          <button type="button" onClick={() => dismiss(act, of)}>
+            {words.dismiss}
+          </button>
+        </div>
+      ))}
+      {waits.length > 0 && (
+        <div class="failure" role="status">
+          <p>
+            {isStuck ? words.stuck : words.waiting} {reason && failureCauses[reason]}
+            {isStuck && <a href="./rescue.html">{words.rescue}</a>}
+          </p>
+          {isStuck && (
+            <button type="button" onClick={() => location.reload()}>
+              {words.reload}
+            </button>
+          )}
+        </div>
+      )}
+    </div>
+  );
+};
+export default Notices;
