@@ -22,12 +22,16 @@ export const caliperOf = async (box: Pick<Box, 'instrumentId'>): Promise<Instrum
 
 /** Keeps what a ring showed of the box's caliper, or forgets it; both records are on disk when it resolves to true. */
 export const keepOffset = async ({ id, box }: BoxOnHand, offset: Length | null): Promise<boolean> =>
-  (await attempt('instrument', async () => {
-    const caliper = await caliperOf(box);
-    await put('instrument', caliper.id, (now) => ({
-      ...(now ?? caliper.instrument),
-      insideMinusOutside: offset,
-    }));
-    if (box.instrumentId === caliper.id) return true;
-    return put('box', id, (now) => now && { ...now, instrumentId: caliper.id });
-  })) ?? false;
+  (await attempt(
+    'instrument',
+    async () => {
+      const caliper = await caliperOf(box);
+      await put('instrument', caliper.id, (now) => ({
+        ...(now ?? caliper.instrument),
+        insideMinusOutside: offset,
+      }));
+      if (box.instrumentId === caliper.id) return true;
+      return put('box', id, (now) => now && { ...now, instrumentId: caliper.id });
+    },
+    id,
+  )) ?? false;

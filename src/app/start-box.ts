@@ -17,28 +17,32 @@ export const startBox = async (
   name = '',
   rigId = like?.rigId ?? FIRST_RIG_ID,
 ): Promise<boolean> =>
-  (await attempt('box', async () => {
-    const number = ((await newestBox())?.box.number ?? 0) + 1;
-    const box: Box = {
-      number,
-      name,
-      startedOn: today(),
-      rigId,
-      procedureId: like?.procedureId ?? DEFAULT_PROCEDURE_ID,
-      plan,
-      bore: [],
-      tenon: [],
-      instrumentId: like?.instrumentId ?? null,
-      setUps: [],
-      cuts: [],
-      trials: [],
-      seats: [],
-      closing: null,
-      later: [],
-      photos: [],
-    };
-    return put('box', id, (begun) => begun ?? box);
-  })) ?? false;
+  (await attempt(
+    'box',
+    async () => {
+      const number = ((await newestBox())?.box.number ?? 0) + 1;
+      const box: Box = {
+        number,
+        name,
+        startedOn: today(),
+        rigId,
+        procedureId: like?.procedureId ?? DEFAULT_PROCEDURE_ID,
+        plan,
+        bore: [],
+        tenon: [],
+        instrumentId: like?.instrumentId ?? null,
+        setUps: [],
+        cuts: [],
+        trials: [],
+        seats: [],
+        closing: null,
+        later: [],
+        photos: [],
+      };
+      return put('box', id, (begun) => begun ?? box);
+    },
+    id,
+  )) ?? false;
 
 /** The box on the lathe: the newest that is not closed. */
 export const currentBox = async (): Promise<BoxOnHand | null> =>

@@ -59,7 +59,7 @@ test('a tab that has heard nothing does not tick over the other: it says so and 
   await one.locator(`main:not([data-step="${first}"])`).waitFor();
   expect(await stepOf(other)).toBe(first);
   await other.getByRole('button', { name: 'Fail', exact: true }).tap();
-  await other.getByText('Not saved: another tab got there first.').waitFor();
+  await other.getByText('Not saved: set-up step. Another tab got there first.').waitFor();
   expect(await stepOf(other)).toBe(await stepOf(one));
   expect(await ticksOfFirst(first)).toMatchObject([{ verdict: 'pass' }]);
 });

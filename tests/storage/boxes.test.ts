@@ -27,3 +27,19 @@ test('whether one is open follows closing, reopening and deleting, and no other 
   expect(await isAnyOpen('mine')).toBe(false);
   expect(await boxesFromNewest('mine', 9, () => true)).toEqual([]);
 });
+
+test('a connection that dies in the middle of the list: it is read again from the start, and no box comes twice', async () => {
+  await addLog(
+    [1, 2, 3].map((number) => box(number)),
+    [],
+  );
+  let dies = true;
+  const found = await boxesFromNewest('mine', 9, ({ body }) => {
+    if (dies && body?.number === 2) {
+      dies = false;
+      throw new DOMException('the connection was closed', 'AbortError');
+    }
+    return true;
+  });
+  expect(found.map(({ body }) => body?.number)).toEqual([3, 2, 1]);
+});

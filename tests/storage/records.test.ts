@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { ensureWriter } from '../../src/storage/device.ts';
 import { saveDraft } from '../../src/storage/drafts.ts';
 import { appendEvent, eventsOfRun } from '../../src/storage/events.ts';
@@ -12,6 +12,7 @@ import {
 } from '../../src/storage/superseded.ts';
 import { addLog, removeLog } from '../../src/storage/whole-log.ts';
 import { write } from '../../src/storage/write.ts';
+import { commitUnheard } from './commit-unheard.ts';
 import { everything, withFreshDatabase } from './fresh-database.ts';
 import { sampleBox, samplePhoto, started, storedBox, storedWood, ticked } from './sample-log.ts';
 
@@ -79,6 +80,19 @@ describe('one record', () => {
     });
     await expect(again).rejects.toMatchObject({ reason: 'taken' });
     expect(await everything()).toEqual(before);
+  });
+
+  test('committed but never heard, a change is not made again, nor what it replaced kept twice', async () => {
+    await changeRecord('mine', 'box', 'box-1', author, () => sampleBox({ name: '' }));
+    commitUnheard(1);
+    await changeRecord('mine', 'box', 'box-1', author, (box) => box && { ...box, name: `${box.name}x` }, {
+      keepReplaced: true,
+      event: started(),
+    });
+    vi.restoreAllMocks();
+    expect(await getRecord('mine', 'box', 'box-1')).toMatchObject({ rev: 2, body: { name: 'x' } });
+    expect(await listSuperseded('mine')).toHaveLength(1);
+    expect(await eventsOfRun('mine', 'run-1')).toEqual([started()]);
   });
 
   test('the writer id is made once', async () => {

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import 'fake-indexeddb/auto';
-import { cleanup, render, screen, waitFor, within } from '@testing-library/preact';
+import { cleanup, configure, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { allProcedures } from '../../src/app/procedures.ts';
 import { bringBack, replacedVersions } from '../../src/app/superseded.ts';
@@ -38,6 +38,8 @@ beforeEach(async () => {
   await waitFor(() => screen.getByRole('heading', { name: 'Board and cone, mine' }));
 });
 afterEach(cleanup);
+// These tests share two cores with many others.
+configure({ asyncUtilTimeout: 5_000 });
 
 describe('a procedure of one’s own', () => {
   it('starts as ours, and ours stays', async () => {
@@ -53,6 +55,18 @@ describe('a procedure of one’s own', () => {
     await press('Rename it');
     await waitFor(() => screen.getByRole('heading', { name: 'Long bed' }));
     expect((await own()).version).toBe(3);
+  });
+
+  it('keeps its new name: the field shows it, and the next tap saves it again', async () => {
+    await type('Name of this procedure', 'Long bed');
+    await press('Rename it');
+    await waitFor(() => screen.getByRole('heading', { name: 'Long bed' }));
+    expect(screen.getByRole<HTMLInputElement>('textbox', { name: 'Name of this procedure' }).value).toBe(
+      'Long bed',
+    );
+    await press('Rename it');
+    await waitFor(async () => expect((await own()).version).toBe(3));
+    expect((await own()).name).toBe('Long bed');
   });
 
   it('moves a step, and offers no move that cannot be', async () => {

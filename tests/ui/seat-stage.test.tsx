@@ -84,3 +84,16 @@ describe('the seat', () => {
     await becomes(0);
   });
 });
+
+describe('two quick taps', () => {
+  it('record one seating', async () => {
+    await show(id, SeatStage);
+    await degrees('20');
+    const act = await screen.findByRole('button', { name: 'What comes off?' });
+    fireEvent.click(act);
+    fireEvent.click(act);
+    await becomes(1);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    expect(await seats()).toHaveLength(1);
+  });
+});

@@ -221,3 +221,16 @@ describe('a trial that is not', () => {
     expect(endPlay?.mm).toBeCloseTo(0.3048, 9);
   });
 });
+
+describe('two quick taps', () => {
+  it('record one trial fit', async () => {
+    await show(id, TrialStage);
+    await tick('Stops dead');
+    const act = await screen.findByRole('button', { name: 'What now?' });
+    fireEvent.click(act);
+    fireEvent.click(act);
+    await becomes(1);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    expect(await trials()).toHaveLength(1);
+  });
+});
