@@ -17,7 +17,7 @@ export const watchForUpdates = async (): Promise<void> => {
   offline.value = updates.offline;
 };
 
-/** Takes the new version, unless something came open in the meantime. */
+/** Takes the new version, unless something came open in the meantime or it does not take over in time. */
 export const takeUpdate = async (): Promise<void> => {
   if (!(await updates?.take())) updateOffered.value = false;
 };

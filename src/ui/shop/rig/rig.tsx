@@ -4,8 +4,8 @@ import { allRigs, changeRig } from '../../../app/rigs.ts';
 import { settings } from '../../../app/session.ts';
 import type { Rig } from '../../../domain/box/records.ts';
 import { UNKNOWN_RIG } from '../../../domain/box/unknown-rig.ts';
-import { newId } from '../../../platform/ids.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { go, goInstead, hrefTo } from '../../shell/route.ts';
 import { answerText, answerWords, askedIn } from './answer.ts';
@@ -37,14 +37,14 @@ const Answers = ({ rigs, shown: { id, rig } }: { rigs: readonly RigOnHand[]; sho
   const open = RIG_QUESTIONS.filter((question) => answerText(rig, question) === null);
   const [next] = open;
 
-  const addRig = async () => {
-    const fresh = newId();
+  const addRig = useAct(async (fresh) => {
     // The rig that every log begins with is only on disk once it was told something; a second one must not hide it.
     const saved =
       (await changeRig(id, (now) => now)) &&
       (await changeRig(fresh, () => ({ ...UNKNOWN_RIG, name: words.anotherName(rigs.length + 1) })));
     if (saved) go('shop', 'rig', 'all', fresh);
-  };
+    return saved;
+  });
 
   return (
     <main class="page shop rig">
@@ -79,7 +79,7 @@ const Answers = ({ rigs, shown: { id, rig } }: { rigs: readonly RigOnHand[]; sho
           </li>
         ))}
       </ul>
-      <button type="button" onClick={addRig}>
+      <button type="button" disabled={addRig.busy} onClick={() => addRig.act()}>
         {words.another}
       </button>
     </main>
