@@ -8,6 +8,8 @@ const Notices = () => {
   const waits = late.value;
   const reason = waits.find((wait) => wait.reason)?.reason;
   const isStuck = waits.some((wait) => wait.isStuck);
+  // While it is asked again anyway, nobody needs to be told to try again.
+  const cause = reason && (isStuck || reason !== 'lost') ? failureCauses[reason] : null;
   return (
     <div
       ref={(element) =>
@@ -27,7 +29,7 @@ const Notices = () => {
       {waits.length > 0 && (
         <div class="failure" role="status">
           <p>
-            {isStuck ? words.stuck : words.waiting} {reason && failureCauses[reason]}
+            {isStuck ? words.stuck : words.waiting} {cause}
             {isStuck && <a href="./rescue.html">{words.rescue}</a>}
           </p>
           {isStuck && (
