@@ -8,7 +8,7 @@ import { withItem, withoutItem } from './keep.ts';
 /** "In line and flush" says all of this. */
 export const IN_LINE: SeatAnswers = { open: [], papers: 0, degreesToGo: 0, takenFrom: null };
 
-export type SeatAnswers = Omit<Seat, 'id' | 'seq' | 'at'>;
+type SeatAnswers = Omit<Seat, 'id' | 'seq' | 'at'>;
 
 export const recordSeat = (boxId: string, id: string, answers: SeatAnswers): Promise<boolean> => {
   const seat = { ...answers, id, at: Date.now() };

@@ -10,7 +10,7 @@ const STUCK_MS = 10_000;
 const AGAIN_MS = 1_000;
 
 /** A query without an answer yet, when that takes longer than it should. */
-export interface Late {
+interface Late {
   readonly isStuck: boolean;
   /** Why its last try failed; null when it simply did not answer. */
   readonly reason: FailureReason | null;

@@ -14,7 +14,7 @@ const TOPICS: readonly Topic[] = ['box', 'events', 'log', 'rig', 'instrument', '
 export type { Found };
 
 /** The findings of the log on screen and what is being done about them. `found` is what was found last, `asOf` when, if it may no longer hold. */
-export type FindingsNow =
+type FindingsNow =
   | { readonly is: 'not-asked'; readonly found: null }
   | {
       readonly is: 'asked';

@@ -2,7 +2,7 @@ import { DEFAULT_PROCEDURES } from '../domain/setup/default-procedures.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
 import { keep, listBodies } from './keep.ts';
 
-export interface ProcedureOnHand {
+interface ProcedureOnHand {
   readonly id: string;
   readonly procedure: Procedure;
   /** One of ours, which can be copied but not changed. */

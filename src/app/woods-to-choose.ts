@@ -3,7 +3,7 @@ import { newestBoxes } from './boxes.ts';
 import { listBodies } from './keep.ts';
 
 /** A wood as a plan keeps it and as it is called. */
-export interface WoodName {
+interface WoodName {
   readonly key: string;
   readonly name: string;
 }

@@ -22,7 +22,7 @@ export const allWoods = async (): Promise<readonly WoodOnHand[]> => {
 };
 
 /** The joint by which woods are compared, and a heated house's swing of moisture. */
-export const COMPARED = { diameter: mm(50), swing: moisture(3) } as const;
+const COMPARED = { diameter: mm(50), swing: moisture(3) } as const;
 
 /** Diametral clearance that a 50 mm end-grain joint of this wood needs for a house's seasons. */
 export const movementOf = ({ strain }: Species): Millimetres | null => {
