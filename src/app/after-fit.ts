@@ -1,9 +1,8 @@
 import type { Closing, Later, LaterVerdict, Seat } from '../domain/box/records.ts';
-import { seqOf } from '../domain/box/sequence.ts';
+import { seqOf, withItem, withoutItem } from '../domain/box/with-item.ts';
 import { today } from '../platform/clock.ts';
 import { askToKeep } from '../platform/persist.ts';
 import { type BoxOnHand, changeBox, newestBox } from './boxes.ts';
-import { withItem, withoutItem } from './keep.ts';
 
 /** "In line and flush" says all of this. */
 export const IN_LINE: SeatAnswers = { open: [], papers: 0, degreesToGo: 0, takenFrom: null };

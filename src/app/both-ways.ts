@@ -2,7 +2,7 @@ import type { BothWaysPlan } from '../domain/box/records.ts';
 import { mayVary } from '../domain/experiment/trial-step.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
 import { type BoxOnHand, boxById } from './boxes.ts';
-import { type Change, keep, listBodies, put } from './keep.ts';
+import { listBodies, put } from './keep.ts';
 import { procedureById } from './rigs.ts';
 
 /** A trial of a step, with its id. */
@@ -51,21 +51,9 @@ export const takeLot = async ({ id, box }: BoxOnHand, procedure: Procedure): Pro
   const all = await allBothWays();
   const open = all.find(isOpen);
   if (!open || !mayVary(procedure, open.plan.step) || all.some(({ plan }) => plan.boxes.includes(id))) return;
-  await put(
-    'both-ways',
-    open.id,
-    ifThere((plan) =>
-      plan.boxes.includes(id) || plan.boxes.length >= plan.lots.length
-        ? plan
-        : { ...plan, boxes: [...plan.boxes, id] },
-    ),
+  await put('both-ways', open.id, (plan) =>
+    plan && !plan.boxes.includes(id) && plan.boxes.length < plan.lots.length
+      ? { ...plan, boxes: [...plan.boxes, id] }
+      : plan,
   );
 };
-
-export const changeBothWays = (id: string, change: (plan: BothWaysPlan) => BothWaysPlan): Promise<boolean> =>
-  keep('both-ways', id, ifThere(change));
-
-const ifThere =
-  (change: (plan: BothWaysPlan) => BothWaysPlan): Change<'both-ways'> =>
-  (plan) =>
-    plan && change(plan);

@@ -1,12 +1,12 @@
 import type { Cut } from '../domain/box/records.ts';
-import { seqOf } from '../domain/box/sequence.ts';
+import { seqOf, withItem, withoutItem } from '../domain/box/with-item.ts';
 import type { Happening, Part, SetUpEvent } from '../domain/setup/events.ts';
 import type { RunState } from '../domain/setup/fold.ts';
 import type { Length } from '../domain/units/length.ts';
 import { stamp } from '../platform/clock.ts';
 import { changeBox } from './boxes.ts';
 import { attempt } from './failure.ts';
-import { bodyOf, put, withItem, withoutItem } from './keep.ts';
+import { bodyOf, put } from './keep.ts';
 import { logId, writer } from './session.ts';
 
 /** What a pass is recorded with. `run` is closed with it when it was the last. */

@@ -19,7 +19,7 @@ export const bodyOf = async <K extends Kind>(kind: K, id: string): Promise<Bodie
   (await getRecord(logId.value, kind, id))?.body ?? null;
 
 /** What a change is given and gives: null stands for no record. */
-export type Change<K extends Kind> = (now: Bodies[K] | null) => Bodies[K] | null;
+type Change<K extends Kind> = (now: Bodies[K] | null) => Bodies[K] | null;
 
 /**
  * Changes a record of the log on screen and announces it, with what goes together with it. For use cases that read first and
@@ -46,15 +46,3 @@ export const keep = async <K extends Kind>(
   together?: Together,
   act: Act = kind,
 ): Promise<boolean> => (await attempt(act, () => put(kind, id, change, together), id)) ?? false;
-
-/** A list with this in it: in place of the one of the same id, or at the end. A retry of what was saved unheard adds nothing. */
-export const withItem = <T extends { readonly id: string }>(list: readonly T[], item: T): readonly T[] =>
-  list.some(({ id }) => id === item.id)
-    ? list.map((each) => (each.id === item.id ? item : each))
-    : [...list, item];
-
-/** A list without what has this id. */
-export const withoutItem = <T extends { readonly id: string }>(
-  list: readonly T[],
-  gone: string,
-): readonly T[] => list.filter(({ id }) => id !== gone);

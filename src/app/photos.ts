@@ -1,9 +1,9 @@
 import type { PhotoRef } from '../domain/box/records.ts';
+import { withItem, withoutItem } from '../domain/box/with-item.ts';
 import { newId } from '../platform/ids.ts';
 import { shrinkPhoto } from '../platform/photo.ts';
 import { getPhoto, getThumbnail } from '../storage/photos.ts';
 import { changeBox } from './boxes.ts';
-import { withItem, withoutItem } from './keep.ts';
 import { logId } from './session.ts';
 
 /** Why a picture could not be made small enough to keep. */

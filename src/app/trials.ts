@@ -1,7 +1,6 @@
 import type { Trial } from '../domain/box/records.ts';
-import { seqOf } from '../domain/box/sequence.ts';
+import { seqOf, withItem, withoutItem } from '../domain/box/with-item.ts';
 import { changeBox } from './boxes.ts';
-import { withItem, withoutItem } from './keep.ts';
 
 export type TrialAnswers = Omit<Trial, 'id' | 'seq' | 'at'>;
 

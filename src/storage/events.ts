@@ -1,5 +1,5 @@
 import { unwrap } from 'idb';
-import { canonical } from '../domain/log/version.ts';
+import { canonical } from '../domain/log/canonical.ts';
 import type { ForeignEvent, SetUpEvent } from '../domain/setup/events.ts';
 import { asFailure, StorageFailure } from './failure.ts';
 import { touchOf } from './touched.ts';

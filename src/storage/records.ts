@@ -1,5 +1,5 @@
 import type { Bodies, Kind, Stored } from '../domain/box/records.ts';
-import { canonical } from '../domain/log/version.ts';
+import { canonical } from '../domain/log/canonical.ts';
 import type { SetUpEvent } from '../domain/setup/events.ts';
 import type { PhotoBytes, Thumbnail } from './schema.ts';
 import { touchRecords, touchRun } from './touched.ts';

@@ -1,4 +1,5 @@
 // @vitest-environment happy-dom
+import { withItem } from '../../src/domain/box/with-item.ts';
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { boxById, changeBox } from '../../src/app/boxes.ts';
@@ -6,7 +7,7 @@ import { changes } from '../../src/app/changes.ts';
 import { keepDraft } from '../../src/app/drafts.ts';
 import { dismiss, failures } from '../../src/app/failure.ts';
 import { keepOffset } from '../../src/app/instruments.ts';
-import { bodyOf, keep, listBodies, withItem } from '../../src/app/keep.ts';
+import { bodyOf, keep, listBodies } from '../../src/app/keep.ts';
 import { changeRig } from '../../src/app/rigs.ts';
 import { startBox } from '../../src/app/start-box.ts';
 import { startSetUp } from '../../src/app/start-set-up.ts';

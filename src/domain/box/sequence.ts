@@ -6,11 +6,6 @@ type Entries = Pick<Box, 'bore' | 'tenon' | 'setUps' | 'cuts' | 'trials' | 'seat
 export const nextSeq = ({ bore, tenon, setUps, cuts, trials, seats }: Entries): number =>
   1 + Math.max(0, ...[bore, tenon, setUps, cuts, trials, seats].flat().map(({ seq }) => seq));
 
-/** The place of the entry with this id: its own if it is there, so that saving it again moves nothing; else the next one. */
-export const seqOf = (box: Entries, id: string): number =>
-  [box.bore, box.tenon, box.cuts, box.trials, box.seats].flat().find((entry) => entry.id === id)?.seq ??
-  nextSeq(box);
-
 /** Entries in the order they were made; equal places (two devices) go by id, so that every device reads the same. */
 export const inSequence = <T extends InSequence & { readonly id: string }>(entries: readonly T[]): T[] =>
   [...entries].sort((a, b) => a.seq - b.seq || (a.id < b.id ? -1 : 1));

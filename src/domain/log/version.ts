@@ -1,12 +1,5 @@
 import type { Kind, Stored } from '../box/records.ts';
-
-/** JSON with keys in order, so that equal content is equal text whoever wrote it. */
-export const canonical = (value: unknown): string =>
-  JSON.stringify(value, (_key, inner: unknown) =>
-    inner !== null && typeof inner === 'object' && !Array.isArray(inner)
-      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)))
-      : inner,
-  );
+import { canonical } from './canonical.ts';
 
 /**
  * Total order of the versions of one record: rev, then writer, then content. No clock takes part, so two devices that

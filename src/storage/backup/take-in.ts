@@ -1,4 +1,5 @@
-import { canonical, compareVersions } from '../../domain/log/version.ts';
+import { canonical } from '../../domain/log/canonical.ts';
+import { compareVersions } from '../../domain/log/version.ts';
 import { ok, type Result, refuse } from '../../domain/result.ts';
 import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
 import { StorageFailure } from '../failure.ts';

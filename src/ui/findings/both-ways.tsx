@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
-import { allBothWays, type BothWaysOnHand, changeBothWays } from '../../app/both-ways.ts';
+import { allBothWays, type BothWaysOnHand } from '../../app/both-ways.ts';
 import type { Found } from '../../app/findings.ts';
+import { keep } from '../../app/keep.ts';
 import type { Standing } from '../../domain/experiment/both-ways-standing.ts';
 import { measureOf } from '../../domain/experiment/trial-measure.ts';
 import { useLive } from '../parts/use-live.ts';
@@ -70,7 +71,7 @@ const UnderWay = ({ trial, standing }: { trial: BothWaysOnHand; standing: Standi
         <BothWaysResult look={standing} measure={measureOf(plan)} />
       )}
       {standing?.nextLook && <p class="soft">{words.asked}</p>}
-      <button type="button" onClick={() => changeBothWays(id, (now) => ({ ...now, givenUp: true }))}>
+      <button type="button" onClick={() => keep('both-ways', id, (now) => now && { ...now, givenUp: true })}>
         {!standing || !hasAnswered(standing)
           ? words.giveUp
           : standing.look === 'half'

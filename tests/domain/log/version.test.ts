@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Stored } from '../../../src/domain/box/records.ts';
-import { canonical, compareVersions, mergeVersions } from '../../../src/domain/log/version.ts';
+import { canonical } from '../../../src/domain/log/canonical.ts';
+import { compareVersions, mergeVersions } from '../../../src/domain/log/version.ts';
 
 const version = fc.record({
   rev: fc.integer({ min: 1, max: 4 }),

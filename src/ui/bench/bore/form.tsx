@@ -1,8 +1,7 @@
 import { changeBox } from '../../../app/boxes.ts';
-import { withItem } from '../../../app/keep.ts';
 import { settings } from '../../../app/session.ts';
 import type { BoreReading } from '../../../domain/box/records.ts';
-import { seqOf } from '../../../domain/box/sequence.ts';
+import { seqOf, withItem } from '../../../domain/box/with-item.ts';
 import type { Length } from '../../../domain/units/length.ts';
 import { readLength } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';

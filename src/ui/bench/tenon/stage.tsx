@@ -1,7 +1,7 @@
+import { withoutItem } from '../../../domain/box/with-item.ts';
 import '../plan/style.css';
 import '../dock.css';
 import { changeBox } from '../../../app/boxes.ts';
-import { withoutItem } from '../../../app/keep.ts';
 import { settings } from '../../../app/session.ts';
 import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import { depthReached, isThreaded } from '../../../domain/box/cuts.ts';
