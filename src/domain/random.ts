@@ -14,7 +14,7 @@ export interface Random {
 }
 
 /** Spreads a seed over the whole state, so that neighbouring seeds share nothing (the finaliser of MurmurHash3, from memory). */
-const mixed = (value: number): number => {
+export const mixed = (value: number): number => {
   let h = value | 0;
   h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);
   h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);

@@ -108,12 +108,29 @@ export interface MoveMade {
   readonly depth: Millimetres | null;
 }
 
+/** What can be asked about: the fields of a trial and the readings of the pieces. */
+export const FIELDS = [
+  'seated',
+  'threads',
+  'marks',
+  'endPlay',
+  'turnsOn',
+  'crestFlat',
+  'bottomGap',
+  'boreTaper',
+  'tenonTaper',
+  'outOfRound',
+] as const;
+export type Field = (typeof FIELDS)[number];
+
 export interface DiagnosisView {
   readonly joint: JointView;
   readonly bench: BenchView;
   readonly log: SetUpLog;
   /** Oldest first; the last one is asked about. */
   readonly trials: readonly TrialView[];
+  /** Asked about the last trial already, answered or not: never asked again. Two questions are enough for one trial. */
+  readonly asked?: readonly Field[];
   /** 32 bit; from the box's id and the trial's place, so that a screen drawn twice says the same. */
   readonly seed: number;
 }

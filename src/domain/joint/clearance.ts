@@ -52,6 +52,10 @@ interface Demands {
   readonly tenonFlankShift: Millimetres;
 }
 
+/** Diametral clearance that a difference in lean eats, mm: he |mismatch|/(sin A cos A), A the half angle. Plain numbers; first order. */
+export const leanLoss = (engagedHeight: number, mismatch: number): number =>
+  (engagedHeight * Math.abs(mismatch)) / (Math.sin(HALF_ANGLE) * Math.cos(HALF_ANGLE));
+
 /** Diametral clearance to cut, and its parts, mm; `helix` counts the other way. */
 export interface Budget {
   readonly running: Millimetres;
@@ -82,7 +86,7 @@ export const clearanceBudget = (demands: Demands): Result<Budget> => {
   if (refusal) return refuse(refusal);
   const film = filmLoss(demands.film);
   if (!film.ok) return film;
-  const leaning = (engagedHeight * Math.abs(mismatch)) / (Math.sin(HALF_ANGLE) * Math.cos(HALF_ANGLE));
+  const leaning = leanLoss(engagedHeight, mismatch);
   const helix = (2 * (recessFlankShift + tenonFlankShift)) / SLOPE;
   const sum = demands.runningClearance + demands.ovalMovement + leaning + film.value.clearance - helix;
   return ok({

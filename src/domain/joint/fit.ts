@@ -41,10 +41,16 @@ export interface Fit {
   readonly tightest: 'flank' | 'tenon-crest' | 'recess-crest';
 }
 
-/** Where the sharp V of the groove is half the pitch wide, counted as a diameter; recess grooves go outward, tenon grooves inward. */
+/**
+ * How far the place where the sharp V of a groove is half the pitch wide lies below the turned surface, mm radial. Plain numbers, for use
+ * inside formulas. A clearance is the recess's turned diameter less the tenon's, and twice the reach of both.
+ */
+export const grooveReach = (depth: number, tipFlat: number, flankShift: number, pitch: number): number =>
+  depth + (tipFlat + 2 * flankShift) / (2 * SLOPE) - pitch / (4 * SLOPE);
+
+/** The same as a diameter; recess grooves go outward, tenon grooves inward. */
 const pitchDiameterOf = (piece: CutPiece, pitch: number, outward: boolean): number => {
-  const reach =
-    piece.depth + (piece.tipFlat + 2 * (piece.flankShift ?? 0)) / (2 * SLOPE) - pitch / (4 * SLOPE);
+  const reach = grooveReach(piece.depth, piece.tipFlat, piece.flankShift ?? 0, pitch);
   return piece.diameter + (outward ? 2 : -2) * reach;
 };
 
