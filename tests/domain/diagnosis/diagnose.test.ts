@@ -94,7 +94,7 @@ const broken = (view: DiagnosisView, found: Diagnosis): string[] => {
       if (seen?.part === part) must(seen.width - 2 * SLOPE * by >= 0.12 - 1e-9, 'seen crest under 0.12');
     }
     if (move.kind === 'new-tenon') {
-      const least = joint.bore + 2 * 0.45 * fullEngagement(joint.pitch, '0.75H', SLOPE);
+      const least = joint.bore + 2 * 0.45 * fullEngagement(joint.pitch, '0.75H');
       must((move.size ?? 0) >= least - 1e-9, 'a tenon smaller than bore and least engagement');
       must(felt !== null, 'a new tenon without the play felt');
       must(

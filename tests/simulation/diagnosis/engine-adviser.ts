@@ -1,19 +1,11 @@
-import type { DiagnosisView, MoveMade } from '../../../src/domain/diagnosis/view.ts';
-import type { Result } from '../../../src/domain/result.ts';
+import { diagnose } from '../../../src/domain/diagnosis/diagnose.ts';
+import type { Field } from '../../../src/domain/diagnosis/view.ts';
 import type { Part } from '../../../src/domain/setup/events.ts';
 import type { AdvisedMove, AdviserFor } from './adviser.ts';
 import type { Question } from './telling.ts';
 import type { TrueCause } from './truth.ts';
 
-/** Of what the diagnosis answers, the part that can be played. */
-interface Diagnosed {
-  readonly causes: readonly { readonly cause: string; readonly share: number }[];
-  readonly confidence: string;
-  readonly move: (MoveMade & { readonly reset: boolean; readonly chance: number }) | null;
-  readonly then: (MoveMade & { readonly reset: boolean; readonly chance: number }) | null;
-  readonly ask: { readonly field: string; readonly part: Part | null } | null;
-}
-type Diagnose = (view: DiagnosisView & { readonly asked: readonly string[] }) => Result<Diagnosed>;
+type Diagnosed = Extract<ReturnType<typeof diagnose>, { ok: true }>['value'];
 
 const meanings: Readonly<Record<string, readonly TrueCause[]>> = {
   'nothing-wrong': [],
@@ -46,7 +38,7 @@ const meanings: Readonly<Record<string, readonly TrueCause[]>> = {
   'low-engagement': ['low-engagement'],
 };
 
-const fields: Readonly<Record<Question, string>> = {
+const fields: Readonly<Record<Question, Field>> = {
   seated: 'seated',
   threads: 'threads',
   marks: 'marks',
@@ -80,36 +72,22 @@ const moveOf = (move: Diagnosed['move']): AdvisedMove | null =>
   };
 
 /** The diagnosis as an adviser. It is given the record alone. */
-export const engine =
-  (diagnose: Diagnose): AdviserFor =>
-  () => ({
-    name: 'diagnosis',
-    advise: (view, asked) => {
-      const said = diagnose({ ...view, asked: asked.map((each) => fields[each]) });
-      if (!said.ok) throw new Error(`the diagnosis refused a box: ${JSON.stringify(said.error)}`);
-      const { causes, confidence, move, then, ask } = said.value;
-      return {
-        causes: causes.map(({ cause, share }) => {
-          const means = meanings[cause];
-          if (!means) throw new Error(`the workshop knows no cause "${cause}"`);
-          return { means, share };
-        }),
-        likely: confidence === 'likely',
-        move: moveOf(move),
-        next: moveOf(then),
-        ask: ask && questionOf(ask),
-      };
-    },
-  });
-
-/** The diagnosis of this tree, where there is one. */
-export const builtEngine = (): AdviserFor | null => {
-  const found = import.meta.glob<{ readonly diagnose: Diagnose }>(
-    '../../../src/domain/diagnosis/diagnose.ts',
-    {
-      eager: true,
-    },
-  );
-  const [built] = Object.values(found);
-  return built ? engine(built.diagnose) : null;
-};
+export const engine: AdviserFor = () => ({
+  name: 'diagnosis',
+  advise: (view, asked) => {
+    const said = diagnose({ ...view, asked: asked.map((each) => fields[each]) });
+    if (!said.ok) throw new Error(`the diagnosis refused a box: ${JSON.stringify(said.error)}`);
+    const { causes, confidence, move, next, ask } = said.value;
+    return {
+      causes: causes.map(({ cause, share }) => {
+        const means = meanings[cause];
+        if (!means) throw new Error(`the workshop knows no cause "${cause}"`);
+        return { means, share };
+      }),
+      likely: confidence === 'likely',
+      move: moveOf(move),
+      next: moveOf(next),
+      ask: ask && questionOf(ask),
+    };
+  },
+});

@@ -10,9 +10,8 @@ const { WAYS, EVERYDAY, WORSE, playAll, tableOf, detailsOf } = workshop;
 const words = process.argv.slice(2);
 const numbers = words.filter((word) => /^\d+$/.test(word)).map(Number);
 const [boxes = 500, seed = 1] = numbers;
-const engine = workshop.builtEngine();
 const advisers = {
-  ...(engine ? { engine } : {}),
+  engine: workshop.engine,
   sees: workshop.seeing,
   wax: workshop.waxOnly,
   none: workshop.silent,

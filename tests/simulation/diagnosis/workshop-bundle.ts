@@ -1,4 +1,4 @@
-export { builtEngine } from './engine-adviser.ts';
+export { engine } from './engine-adviser.ts';
 export { WAYS } from './play.ts';
 export { seeing } from './seeing-adviser.ts';
 export { alwaysDeepens, silent, waxOnly } from './simple-advisers.ts';
