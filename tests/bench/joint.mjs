@@ -32,7 +32,7 @@ const timeAll = ({ calls, batches }) =>
 const timeRedraws = async ({ calls, batches }) => {
   const slider = document.querySelector('.what-if input[type="range"]');
   const tenon = document.querySelector('svg .tenon');
-  const whole = document.querySelector('.joint > .live');
+  const whole = document.querySelector('.joint > .at-hand');
   const channel = new MessageChannel();
   const laidOut = [];
   const painted = [];

@@ -170,7 +170,7 @@ const OTHERS: Screen[] = [
     ],
     open: async (page) => {
       await tap(page, 'Verdict');
-      await page.locator('h2.answer').waitFor();
+      await page.locator('h2.grade').waitFor();
     },
   },
 ];

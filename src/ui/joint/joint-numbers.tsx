@@ -32,7 +32,7 @@ export const JointNumbers = ({ known, asItIs, changed }: Props) => {
   const isEaten = usePicked(asked.seen, ({ eatenByLean }) => eatenByLean > 0.001).value;
   const hasSeason = usePicked(season.clearance, (clearance) => clearance !== null).value;
   return (
-    <div ref={whole} class="numbers">
+    <div ref={whole} class="joint-numbers">
       <Sizes
         heading={words.numbers}
         rows={[

@@ -45,8 +45,8 @@ const Asked = ({ known, pitch, asItIs, changed }: AskedProps) => {
   return (
     <>
       <p class="soft">{basisWords(known)}</p>
-      <div class="live">
-        <div class={isWhatIf.value ? 'answer what-if-now' : 'answer'}>
+      <div class="at-hand">
+        <div class={isWhatIf.value ? 'play-and-section what-if-now' : 'play-and-section'}>
           <PlayNow known={known} asItIs={asItIs} asked={asked} />
           <JointScale known={known} seen={seen} pitch={pitch} />
         </div>

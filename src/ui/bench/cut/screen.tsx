@@ -78,7 +78,7 @@ export const CutScreen = (props: Props) => {
   });
 
   return (
-    <section class="set-up cutting numbers" aria-label={title}>
+    <section class="set-up cutting with-depth" aria-label={title}>
       <header>
         <button type="button" disabled={!onUndo} onClick={() => onUndo?.()}>
           {words.undo}

@@ -20,7 +20,7 @@ export default ({ run, stepKey, onAgain, onClose }: Props) => {
   return (
     <section class="panel" aria-label={words.title}>
       <div aria-live="polite">
-        {verdict && <h2 class="answer">{gradeWord[verdict.grade]}</h2>}
+        {verdict && <h2 class="grade">{gradeWord[verdict.grade]}</h2>}
         <p>{words.tightest(readings.length, readingWord(tightest))}</p>
         <p>{verdict ? ifLeftWords(verdict, unit) : words.none}</p>
         {verdict && <p class="soft">{limitWords(verdict, unit)}</p>}
