@@ -1,5 +1,6 @@
 import '@fontsource/atkinson-hyperlegible-next/400.css';
 import '@fontsource/atkinson-hyperlegible-next/700.css';
+import '../../../src/ui/shell/tokens.css';
 import { render } from 'preact';
 import { DRAWING_KEYS } from '../../../src/ui/drawings/drawing-key.ts';
 import { loadStepDrawing } from '../../../src/ui/drawings/step-drawing.tsx';
