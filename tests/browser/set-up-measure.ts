@@ -115,7 +115,7 @@ export const smallestType = (page: Page): Promise<{ px: number; what: string }> 
         .join('')
         .trim();
       const style = getComputedStyle(el);
-      if (!text || el.closest('.hidden-words, .ask-why, .long') || el.getClientRects().length === 0) continue;
+      if (!text || el.closest('.hidden-words, .long') || el.getClientRects().length === 0) continue;
       const svg = el instanceof SVGTextElement ? el.ownerSVGElement : null;
       const scale = svg ? (svg.getScreenCTM()?.a ?? 1) : 1;
       const px = Number.parseFloat(style.fontSize) * scale;
@@ -172,7 +172,7 @@ export const lowContrast = (page: Page): Promise<string[]> =>
           .map((n) => n.textContent)
           .join('')
           .trim();
-        if (!text || el.closest('.hidden-words, .ask-why') || el.getClientRects().length === 0) continue;
+        if (!text || el.closest('.hidden-words') || el.getClientRects().length === 0) continue;
         seen += 1;
         const ink = light(el instanceof SVGElement ? getComputedStyle(el).fill : getComputedStyle(el).color);
         for (const ground of new Set(grounds(el))) {

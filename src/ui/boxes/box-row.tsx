@@ -1,4 +1,4 @@
-import './box-row.css';
+import '../parts/rows.css';
 import type { BoxOnHand } from '../../app/boxes.ts';
 import { firstFit, standing, woodsOf } from '../../domain/box/story.ts';
 import { StatusTooth } from '../set-up/status-tooth.tsx';

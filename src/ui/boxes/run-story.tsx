@@ -9,7 +9,7 @@ import { boxesWords as words } from './words.ts';
 
 /** One set-up looked back on: its teeth, its time, and every event, those taken back struck through. */
 export const RunStory = ({ run }: { run: RunState }) => (
-  <details class="run">
+  <details>
     <summary>
       {partName[run.part]}, {momentWords(run.startedAt)}, {words.spent(spanWords(run.total))}
     </summary>

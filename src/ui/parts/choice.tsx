@@ -17,7 +17,13 @@ export const Choice = <T extends string>({ legend, options, chosen, onChoose }: 
       <div class="options">
         {options.map(({ value, word }) => (
           <label key={value}>
-            <input type="radio" name={name} checked={value === chosen} onChange={() => onChoose(value)} />
+            <input
+              type="radio"
+              class="unseen"
+              name={name}
+              checked={value === chosen}
+              onChange={() => onChoose(value)}
+            />
             <span>{word}</span>
           </label>
         ))}

@@ -16,6 +16,7 @@ export const Choices = <T extends string>({ legend, options, chosen, onChange }:
         <label key={value}>
           <input
             type="checkbox"
+            class="unseen"
             checked={chosen.includes(value)}
             onChange={() =>
               onChange(chosen.includes(value) ? chosen.filter((c) => c !== value) : [...chosen, value])

@@ -1,3 +1,4 @@
+import './field.css';
 import './photos.css';
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
@@ -106,6 +107,7 @@ const FileButton = ({ word, camera, busy, onPick }: FileButtonProps) => (
     {word}
     <input
       type="file"
+      class="unseen"
       accept="image/*"
       disabled={busy}
       {...(camera ? { capture: 'environment' as const } : {})}

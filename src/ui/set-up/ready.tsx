@@ -44,14 +44,13 @@ export const Ready = ({ run, onMoved }: { run: RunState; onMoved: () => void }) 
           </a>
           <button
             type="button"
-            class="rest"
             onClick={() => {
               photos.value = true;
             }}
           >
             {words.photo}
           </button>
-          <button type="button" class="rest moved-too" aria-label={words.somethingMoved} onClick={onMoved}>
+          <button type="button" class="moved-too" aria-label={words.somethingMoved} onClick={onMoved}>
             {words.moved}
           </button>
         </div>

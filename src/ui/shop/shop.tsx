@@ -1,3 +1,4 @@
+import '../parts/rows.css';
 import './shop.css';
 import type { ComponentType } from 'preact';
 import { Later } from '../shell/later.tsx';

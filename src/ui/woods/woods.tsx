@@ -1,3 +1,4 @@
+import '../parts/rows.css';
 import './woods.css';
 import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';

@@ -1,3 +1,4 @@
+import '../../parts/field.css';
 import { settings } from '../../../app/session.ts';
 import type { Refusal } from '../../../domain/result.ts';
 import { hrefTo } from '../../shell/route.ts';

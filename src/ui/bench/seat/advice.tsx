@@ -75,7 +75,7 @@ const GrainAdvice = ({ onHand, seat, toGo }: { onHand: BoxOnHand; seat: Seat; to
       />
       {plan.ok && plan.value.removal > 0 ? (
         <>
-          <p class="figure">{say(plan.value.removal)}</p>
+          <p class="to-take-off">{say(plan.value.removal)}</p>
           <p>{words.takeOff(seat.takenFrom ? shoulderWord[seat.takenFrom] : null)}</p>
           <h3>
             {words.firstStep(say(toBenchStep(plan.value.firstStep, unit === 'in' ? 'inch' : 'metric')))}

@@ -1,3 +1,4 @@
+import '../../parts/field.css';
 import { SeatClock } from '../../drawings/seat-clock.tsx';
 import { seatWords as words } from './words.ts';
 
@@ -31,6 +32,7 @@ export const SeatFace = ({ open, onChange }: Props) => (
           >
             <input
               type="checkbox"
+              class="unseen"
               aria-label={words.hour(hour)}
               checked={open.includes(hour)}
               onChange={() =>

@@ -98,7 +98,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
         ) : (
           <>
             <button type="button" class="drawing-slot" onClick={show('why')}>
-              <span class="ask-why">{words.why}</span>
+              <span class="hidden-words">{words.why}</span>
               <StepDrawing of={step.drawing} />
             </button>
             <div class="words">

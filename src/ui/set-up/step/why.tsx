@@ -12,7 +12,7 @@ interface Props {
 
 /** Why a step is asked, and what it keeps from happening, in place of its drawing and sentence; a tap gives them back. */
 export default ({ run, step, onClose }: Props) => (
-  <button type="button" class="panel why" onClick={onClose}>
+  <button type="button" class="panel" onClick={onClose}>
     <span>{step.why || words.noWhy}</span>
     {step.key === 'pick-up' && <SlipNote run={run} />}
     {step.guards.length > 0 && (

@@ -1,3 +1,4 @@
+import '../../parts/rows.css';
 import '../shop.css';
 import './style.css';
 import { allRigs, changeRig } from '../../../app/rigs.ts';
