@@ -11,6 +11,7 @@ export type Refusal =
   | { readonly problem: 'empty'; readonly field: string }
   | { readonly problem: 'not-a-number'; readonly field: string; readonly typed: string }
   | { readonly problem: 'unknown-unit'; readonly field: string; readonly typed: string }
+  | { readonly problem: 'too-long'; readonly field: string; readonly length: number; readonly most: number }
   | {
       /** Typed so that it can be two numbers; both as they should be typed. */
       readonly problem: 'ambiguous';

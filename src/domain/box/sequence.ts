@@ -1,10 +1,11 @@
+import { countUp } from '../log/bounds.ts';
 import type { Box, InSequence } from './records.ts';
 
 type Entries = Pick<Box, 'bore' | 'tenon' | 'setUps' | 'cuts' | 'trials' | 'seats'>;
 
-/** The place of the next entry of a box: 1 + the greatest in it. Asked inside the change that adds the entry. */
+/** The place of the next entry of a box: one past the greatest in it. Asked inside the change that adds the entry. */
 export const nextSeq = ({ bore, tenon, setUps, cuts, trials, seats }: Entries): number =>
-  1 + Math.max(0, ...[bore, tenon, setUps, cuts, trials, seats].flat().map(({ seq }) => seq));
+  countUp(Math.max(0, ...[bore, tenon, setUps, cuts, trials, seats].flat().map(({ seq }) => seq)));
 
 /** Entries in the order they were made; equal places (two devices) go by id, so that every device reads the same. */
 export const inSequence = <T extends InSequence & { readonly id: string }>(entries: readonly T[]): T[] =>

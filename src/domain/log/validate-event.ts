@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { type ForeignEvent, isKnownKind, type SetUpEvent } from '../setup/events.ts';
 import { GUARDS, LONGEST_SENTENCE, MOVEMENTS, type Procedure } from '../setup/procedure.ts';
 import type { Reading } from '../setup/reading.ts';
+import { GREATEST, MOST_ITEMS } from './bounds.ts';
 import {
   id,
   length,
@@ -32,8 +33,8 @@ const step = v.strictObject({
 
 export const procedure = v.strictObject({
   name,
-  version: whole(1, 1_000_000),
-  steps: list(step, 200),
+  version: whole(1, GREATEST.count),
+  steps: list(step, MOST_ITEMS.steps),
 }) satisfies v.GenericSchema<unknown, Procedure>;
 
 const reading = v.variant('kind', [
@@ -55,7 +56,7 @@ const reading = v.variant('kind', [
 const stamped = {
   logId: id,
   runId: id,
-  n: whole(1, 1_000_000),
+  n: whole(1, GREATEST.count),
   writer: id,
   at: moment,
   mono: moment,

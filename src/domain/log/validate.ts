@@ -4,6 +4,7 @@ import { goingOn, marks, marksAt, seated, threads } from '../box/trial-words.ts'
 import { ok, type Result, refuse } from '../result.ts';
 import { type ForeignEvent, isKnownKind, type SetUpEvent } from '../setup/events.ts';
 import type { Procedure } from '../setup/procedure.ts';
+import { GREATEST, MOST_ITEMS } from './bounds.ts';
 import type { Settings } from './settings.ts';
 import { foreignEvent, knownEvent, procedure } from './validate-event.ts';
 import {
@@ -31,7 +32,7 @@ export interface Misfit {
 const woodUse = { wood: id, grain: v.picklist(['end', 'side']) };
 const piece = v.picklist(['lid', 'base']);
 /** Its place in the box's one sequence of entries. */
-const seq = whole(1, 1_000_000);
+const seq = whole(1, GREATEST.count);
 
 const plan = v.strictObject({
   route: v.picklist(['recess-first', 'both-turned']),
@@ -51,7 +52,7 @@ const plan = v.strictObject({
 });
 
 const box = v.strictObject({
-  number: whole(1, 1_000_000),
+  number: whole(1, GREATEST.count),
   name,
   startedOn: day,
   rigId: id,
@@ -176,9 +177,9 @@ const bodies = {
           v.strictObject({ kind: v.literal('fit') }),
         ]),
       ),
-      lots: v.pipe(v.array(v.picklist(['with', 'without'])), v.maxLength(200)),
+      lots: list(v.picklist(['with', 'without']), MOST_ITEMS.lots),
       drawnOn: day,
-      boxes: v.pipe(v.array(id), v.maxLength(200)),
+      boxes: list(id, MOST_ITEMS.lots),
       givenUp: v.boolean(),
     }),
     v.check(
@@ -193,7 +194,7 @@ const record = <const K extends Kind, S extends v.GenericSchema>(kind: K, body: 
     logId: id,
     kind: v.literal(kind),
     id,
-    rev: whole(1, 1_000_000_000),
+    rev: whole(1, GREATEST.rev),
     writer: id,
     savedAt: moment,
     body: v.nullable(body),

@@ -1,22 +1,12 @@
-import { ok, type Result, refuse } from '../result.ts';
+import { MOST_ITEMS } from '../log/bounds.ts';
+import type { Result } from '../result.ts';
+import { readName } from '../units/read-text.ts';
 import { DEFAULT_PROCEDURES } from './default-procedures.ts';
 import { isAlwaysReopened, LONGEST_SENTENCE, type Movement, type Procedure, type Step } from './procedure.ts';
 
 /** A step's sentence: not empty, at most 56 characters, or it cannot be read at arm's length. */
-export const readSentence = (field: string, typed: string): Result<string> => {
-  const sentence = typed.trim().replace(/\s+/g, ' ');
-  if (sentence === '') return refuse({ problem: 'empty', field });
-  if (sentence.length > LONGEST_SENTENCE)
-    return refuse({
-      problem: 'out-of-range',
-      field,
-      given: sentence.length,
-      min: 1,
-      max: LONGEST_SENTENCE,
-      quantity: 'count',
-    });
-  return ok(sentence);
-};
+export const readSentence = (field: string, typed: string): Result<string> =>
+  readName(field, typed.replace(/\s+/g, ' '), LONGEST_SENTENCE);
 
 /**
  * Moves a step by one place. Unchanged at either end, where a step would come before one it rests on, and for the first and last
@@ -73,24 +63,27 @@ export const retireStep = (procedure: Procedure, key: string): Procedure =>
       }
     : procedure;
 
-/** Adds a step of the user's own before the last one, which is a hold point in every procedure. */
-export const addStep = (procedure: Procedure, key: string, sentence: string): Procedure => ({
-  ...procedure,
-  steps: [
-    ...procedure.steps.slice(0, -1),
-    {
-      key,
-      sentence,
-      why: '',
-      hold: false,
-      guards: [],
-      reopenedBy: ['headstock-swung', 'it-grabbed', 'dont-know'],
-      restsOn: [],
-      everyTime: false,
-      onlyWithGroove: false,
-      reading: null,
-      drawing: null,
-    },
-    ...procedure.steps.slice(-1),
-  ],
-});
+/** Whether a procedure has room for another step. */
+const hasRoom = ({ steps }: Procedure): boolean => steps.length < MOST_ITEMS.steps;
+
+/** Adds a step of the user's own before the last one, which is a hold point in every procedure. Unchanged when there is no room. */
+export const addStep = (procedure: Procedure, key: string, sentence: string): Procedure =>
+  hasRoom(procedure) ? { ...procedure, steps: withStep(procedure.steps, key, sentence) } : procedure;
+
+const withStep = (steps: readonly Step[], key: string, sentence: string): readonly Step[] => [
+  ...steps.slice(0, -1),
+  {
+    key,
+    sentence,
+    why: '',
+    hold: false,
+    guards: [],
+    reopenedBy: ['headstock-swung', 'it-grabbed', 'dont-know'],
+    restsOn: [],
+    everyTime: false,
+    onlyWithGroove: false,
+    reading: null,
+    drawing: null,
+  },
+  ...steps.slice(-1),
+];

@@ -1,3 +1,4 @@
+import { GREATEST } from '../log/bounds.ts';
 import type { Carried, EventRef, ForeignEvent, Part, SetUpEvent, Verdict } from './events.ts';
 import { isKnown } from './events.ts';
 import { type Movement, type Procedure, reopenedBy, type Step } from './procedure.ts';
@@ -65,7 +66,7 @@ export interface RunState {
   readonly stray: readonly (SetUpEvent | ForeignEvent)[];
   /** Two writers wrote without having seen each other: the setting is not known. */
   readonly contested: boolean;
-  /** A newer version of the app wrote here: look, do not touch. */
+  /** A newer version of the app wrote here, or there is no `n` left for another event: look, do not touch. */
   readonly readOnly: boolean;
   /** The n for the next event. */
   readonly nextN: number;
@@ -140,6 +141,7 @@ export const foldRun = (events: readonly (SetUpEvent | ForeignEvent)[]): RunStat
     closeWhatRestsOnSkipped(slots);
   }
 
+  const nextN = (ordered.at(-1)?.n ?? 0) + 1;
   const steps: StepState[] = [...slots.values()].map((slot) => ({
     ...slot,
     reopenedBy: slot.status === 'reopened' ? slot.reopenedBy : null,
@@ -164,8 +166,8 @@ export const foldRun = (events: readonly (SetUpEvent | ForeignEvent)[]): RunStat
     unplaced,
     stray,
     contested: sharesN(ordered),
-    readOnly: ordered.some((e) => !isKnown(e)),
-    nextN: (ordered.at(-1)?.n ?? 0) + 1,
+    readOnly: nextN > GREATEST.count || ordered.some((e) => !isKnown(e)),
+    nextN,
   };
 };
 

@@ -1,3 +1,4 @@
+import { LONGEST } from '../log/bounds.ts';
 import { ok, type Quantity, type Refusal, type Result, refuse, within } from '../result.ts';
 import {
   type Degrees,
@@ -12,6 +13,7 @@ import {
   turns,
 } from './brands.ts';
 import type { Length } from './length.ts';
+import { readText } from './read-text.ts';
 
 /** Inclusive bounds of an answer. */
 interface Range {
@@ -105,6 +107,12 @@ const parse = (field: string, text: string): Result<Typed> => {
   });
 };
 
+/** A length with its text, which is kept as it was typed and so must not be longer than a log can hold. */
+const written = (field: string, value: Millimetres, text: string): Result<Length> => {
+  const answer = readText(field, text, LONGEST.length);
+  return answer.ok ? ok({ mm: value, text: answer.value }) : answer;
+};
+
 const unknownUnit = (field: string, typed: string): { readonly ok: false; readonly error: Refusal } =>
   refuse({ problem: 'unknown-unit', field, typed });
 
@@ -118,7 +126,7 @@ const toMm = (value: number, unit: 'in' | 'mm' | 'thou'): Millimetres => {
  * A bare number is in `unitWhenBare`; any field takes another unit when it is typed. The text that comes back
  * is what was typed, with its unit always written, so that no precision is invented or lost.
  * `range` is in mm, by default 0 to 2000. A single comma is a decimal comma.
- * Refuses: empty, not-a-number (1/0, NaN, 1,234.5), ambiguous (11/2), unknown-unit, out-of-range.
+ * Refuses: empty, not-a-number (1/0, NaN, 1,234.5), ambiguous (11/2), unknown-unit, out-of-range, too-long.
  */
 export const readLength = (
   field: string,
@@ -131,7 +139,7 @@ export const readLength = (
   const unit = typed.value.unit === '' ? unitWhenBare : LENGTH_UNITS.get(typed.value.unit);
   if (unit === undefined) return unknownUnit(field, text);
   const length = within(field, toMm(typed.value.value, unit), range.min, range.max);
-  return length.ok ? ok({ mm: mm(length.value), text: `${typed.value.digits} ${unit}` }) : length;
+  return length.ok ? written(field, mm(length.value), `${typed.value.digits} ${unit}`) : length;
 };
 
 /**
@@ -153,7 +161,7 @@ export const readPitch = (
     return length.ok ? length : refuse(asPitch(length.error));
   }
   const pitch = within(field, value > 0 ? pitchFromTpi(value) : 0, range.min, range.max, 'pitch');
-  return pitch.ok ? ok({ mm: mm(pitch.value), text: `${digits} tpi` }) : pitch;
+  return pitch.ok ? written(field, mm(pitch.value), `${digits} tpi`) : pitch;
 };
 
 const asPitch = (refusal: Refusal): Refusal =>

@@ -23,6 +23,8 @@ export const refusalWords = (refusal: Refusal, label: string, unit: Unit): strin
       return `${label}: “${refusal.typed}” cannot be read as a number. Nothing was lost.`;
     case 'unknown-unit':
       return `${label}: “${refusal.typed}” has a unit that is not known here. Inches and millimetres are.`;
+    case 'too-long':
+      return `${label}: ${refusal.length} characters is too long. It can be ${refusal.most} at most.`;
     case 'ambiguous':
       return `${label}: “${refusal.typed}” can be ${refusal.readings.join(' or ')}. Type the one you mean.`;
     case 'out-of-range':

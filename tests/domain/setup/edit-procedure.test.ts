@@ -88,7 +88,7 @@ describe('a procedure of one’s own', () => {
     expect(readSentence('sentence', 'x'.repeat(LONGEST_SENTENCE))).toMatchObject({ ok: true });
     expect(readSentence('sentence', 'x'.repeat(LONGEST_SENTENCE + 1))).toMatchObject({
       ok: false,
-      error: { problem: 'out-of-range', max: LONGEST_SENTENCE },
+      error: { problem: 'too-long', most: LONGEST_SENTENCE },
     });
   });
 });
