@@ -1,11 +1,11 @@
 import type { Box, Plan } from '../domain/box/records.ts';
 import { today } from '../platform/clock.ts';
-import { isAnyOpen } from '../storage/boxes.ts';
+import { addBox, isAnyOpen } from '../storage/boxes.ts';
 import { type BoxOnHand, newestBox, withRuns } from './boxes.ts';
+import { announce } from './changes.ts';
 import { attempt } from './failure.ts';
-import { put } from './keep.ts';
 import { FIRST_RIG_ID } from './rigs.ts';
-import { logId } from './session.ts';
+import { author, logId } from './session.ts';
 
 const DEFAULT_PROCEDURE_ID = 'board-and-cone';
 
@@ -20,9 +20,7 @@ export const startBox = async (
   (await attempt(
     'box',
     async () => {
-      const number = ((await newestBox())?.box.number ?? 0) + 1;
-      const box: Box = {
-        number,
+      await addBox(logId.value, id, author(), {
         name,
         startedOn: today(),
         rigId,
@@ -38,8 +36,9 @@ export const startBox = async (
         closing: null,
         later: [],
         photos: [],
-      };
-      return put('box', id, (begun) => begun ?? box);
+      });
+      announce('box');
+      return true;
     },
     id,
   )) ?? false;
