@@ -30,7 +30,7 @@ export const recordPass = async (
     async () => {
       const cut = { id, part, runId: run.runId, at: Date.now(), depth, correction };
       const isThere = (await bodyOf('box', boxId))?.cuts.some((each) => each.id === id);
-      const closes = isLast && run.closed === null && !isThere;
+      const closes = isLast && run.closed === null && !run.readOnly && !isThere;
       return put(
         'box',
         boxId,
@@ -59,7 +59,7 @@ export const takeBackPass = (
   const othersOfRun = cuts.some(({ id, runId }) => id !== cut.id && runId === run.runId);
   // A correction in a set-up that was closed before leaves it closed.
   const closedIt = !cut.correction || !othersOfRun;
-  const close = closedIt ? run.timeline.findLast(isLiveClose)?.event : undefined;
+  const close = closedIt && !run.readOnly ? run.timeline.findLast(isLiveClose)?.event : undefined;
   return changeBox(
     boxId,
     (box) => ({ ...box, cuts: withoutItem(box.cuts, cut.id) }),

@@ -1,3 +1,4 @@
+import { countUp, LONGEST } from '../domain/log/bounds.ts';
 import { DEFAULT_PROCEDURES } from '../domain/setup/default-procedures.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
 import { keep, listBodies } from './keep.ts';
@@ -25,13 +26,13 @@ export const keepProcedure = (
   change: (procedure: Procedure) => Procedure,
   keepReplaced = false,
 ): Promise<boolean> =>
-  keep('procedure', id, (now) => (now ? { ...change(now), version: now.version + 1 } : null), {
+  keep('procedure', id, (now) => (now ? { ...change(now), version: countUp(now.version) } : null), {
     keepReplaced,
   });
 
 /** A copy to make one's own, under a new id. Durable when it resolves to true. */
 export const copyProcedure = (id: string, from: Procedure, name: string): Promise<boolean> =>
-  keep('procedure', id, () => ({ ...from, name, version: 1 }));
+  keep('procedure', id, () => ({ ...from, name: name.slice(0, LONGEST.name), version: 1 }));
 
 export const removeProcedure = (id: string): Promise<boolean> =>
   keep('procedure', id, () => null, { keepReplaced: true });

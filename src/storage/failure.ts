@@ -12,6 +12,8 @@ export type FailureReason =
   | 'lost'
   /** The key is taken by a different fact: another tab or a double tap got there first. */
   | 'taken'
+  /** The list is as long as a log may hold. */
+  | 'list-full'
   | 'unknown';
 
 export class StorageFailure extends Error {

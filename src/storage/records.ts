@@ -1,6 +1,8 @@
 import type { Bodies, Kind, Stored } from '../domain/box/records.ts';
+import { countUp, GREATEST, isOverfull } from '../domain/log/bounds.ts';
 import { canonical } from '../domain/log/canonical.ts';
 import type { SetUpEvent } from '../domain/setup/events.ts';
+import { StorageFailure } from './failure.ts';
 import type { PhotoBytes, Thumbnail } from './schema.ts';
 import { touchRecords, touchRun } from './touched.ts';
 import { read, type WriteTx, write } from './write.ts';
@@ -92,11 +94,12 @@ export const changeRecord = <K extends Kind>(
         logId,
         kind,
         id,
-        rev: (current?.rev ?? 0) + 1,
+        rev: countUp(current?.rev ?? 0, GREATEST.rev),
         writer: author.writer,
         savedAt: author.now,
         body: change(current?.body ?? null),
       };
+      if (next.body && isOverfull(next.body)) throw new StorageFailure('list-full');
       made = next;
       await store.put(next);
       await touchRecords(tx, next);

@@ -17,6 +17,13 @@ export const LONGEST = {
 /** Most entries a list may hold. */
 export const MOST_ITEMS = { list: 2_000, steps: 200, lots: 200 } as const;
 
+/** Whether a list of a record holds more than a backup could bring back. */
+export const isOverfull = (body: object): boolean =>
+  Object.entries(body).some(
+    ([name, value]) =>
+      Array.isArray(value) && value.length > (name === 'steps' ? MOST_ITEMS.steps : MOST_ITEMS.list),
+  );
+
 /** Greatest values of what the app counts up itself. */
 export const GREATEST = {
   /** Number of a box, place in a box's sequence, version of a procedure, place of an event in its set-up. */

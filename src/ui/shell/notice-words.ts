@@ -43,6 +43,7 @@ export const failureCauses: Readonly<Record<Cause, string>> = {
   none: 'This browser stores nothing here (a private window?). What you enter is lost when it closes.',
   lost: 'The storage did not answer. Try again; if that does not help, close and reopen the app.',
   taken: 'Another tab got there first. Check what it shows, then repeat if needed.',
+  'list-full': 'It holds as many entries as a log can keep. Remove one, then try again.',
   unknown: 'The storage refused. Try again; if that does not help, export your log under Shop.',
   'no-connection': 'It needs a connection the first time.',
 };
