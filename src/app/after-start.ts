@@ -12,4 +12,7 @@ export const afterStart = async (): Promise<void> => {
   await import('../storage/superseded.ts')
     .then(({ sweepSuperseded }) => sweepSuperseded(Date.now()))
     .catch(() => {});
+  await import('../storage/backup/sweep-photos.ts')
+    .then(({ sweepLeftPhotos }) => sweepLeftPhotos())
+    .catch(() => {});
 };

@@ -26,4 +26,6 @@ export const DEVICE_KEYS = {
   settings: 'settings',
   currentLog: 'currentLog',
   backups: 'backups',
+  /** There while an import has photos staged. */
+  staged: 'staged',
 } as const;

@@ -7,7 +7,7 @@ import type { SetUpEvent } from '../../src/domain/setup/events.ts';
 import { makeBackup } from '../../src/storage/backup/make-backup.ts';
 import type { Backup } from '../../src/storage/backup/read-backup.ts';
 import { readBackup } from '../../src/storage/backup/read-backup.ts';
-import { sweepOrphanPhotos } from '../../src/storage/backup/sweep-photos.ts';
+import { sweepLeftPhotos } from '../../src/storage/backup/sweep-photos.ts';
 import { summarize, takeIn } from '../../src/storage/backup/take-in.ts';
 import { disconnect } from '../../src/storage/connection.ts';
 import { getDevice, putDevice } from '../../src/storage/device.ts';
@@ -27,6 +27,23 @@ afterEach(() => vi.restoreAllMocks());
 
 const NOW = 1_930_000_100_000;
 const author = { writer: 'phone-a', now: 1 };
+
+/** What a sweep of staged photos opens. */
+const SWEEP = ['records', 'superseded', 'photos', 'thumbnails', 'device'];
+
+/** Locks as far as imports use them: one at a time, or at once not at all. */
+const held = new Set<string>();
+const locks = {
+  request: async (
+    name: string,
+    ...[options, work]:
+      | [{ ifAvailable: true }, (lock: object | null) => Promise<void>]
+      | [() => Promise<void>]
+  ) => {
+    if (!work) return (options as () => Promise<void>)();
+    return work(held.has(name) ? null : {});
+  },
+};
 
 const another = async () => {
   await disconnect();
@@ -303,26 +320,88 @@ describe('all or nothing', () => {
     await takeIn(backup, NOW, 'phone-new');
     const writes = spy.mock.calls.filter(([, mode]) => mode === 'readwrite');
     expect(writes.map(([stores, , options]) => [stores, options?.durability])).toEqual([
-      [['photos', 'thumbnails'], 'strict'],
+      [SWEEP, 'strict'],
+      [['photos', 'thumbnails', 'device'], 'strict'],
       [['records', 'superseded', 'events', 'imports', 'device', 'touched'], 'strict'],
     ]);
   });
+});
 
-  test('what a cut-off import left is swept; pictures that a box shows in any version stay', async () => {
-    await takeIn(backup, NOW, 'phone-new');
+describe('an import that was killed with photos staged', () => {
+  const photosHere = async () =>
+    (await everything()).photos?.map((entry) => (entry as { key: string[] }).key[1]);
+  let other: Backup;
+
+  /** Taking in stops for ever after its photos, as when the phone kills the page. */
+  const killed = async (backup: Backup) => {
+    const photo = await samplePhoto('orphan', 5);
+    await expect(
+      takeIn(
+        {
+          ...backup,
+          log: { ...backup.log, photos: [...backup.log.photos, { ...photo.full }] },
+          picture: async (entry) => {
+            if (!entry.includes(photo.full.sha256)) return backup.picture(entry);
+            vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(() => {
+              throw new DOMException('killed', 'UnknownError');
+            });
+            return backup.picture(entry);
+          },
+        },
+        NOW,
+        'phone-new',
+      ),
+    ).rejects.toThrow();
+    vi.restoreAllMocks();
+  };
+
+  beforeEach(async () => {
+    held.clear();
+    vi.stubGlobal('navigator', { locks });
+    await fill();
+    other = await sound(await makeBackup(NOW, ['demo']));
+    await another();
+    await killed(other);
+    expect(await photosHere()).toEqual(['photo-1']);
+  });
+  afterEach(() => vi.unstubAllGlobals());
+
+  test('the next start sweeps them', async () => {
+    await sweepLeftPhotos();
+    expect(await photosHere()).toEqual([]);
+  });
+
+  test('unless an import is at work in another tab, or nobody can tell', async () => {
+    held.add('lidwright-import');
+    await sweepLeftPhotos();
+    expect(await photosHere()).toEqual(['photo-1']);
+    vi.stubGlobal('navigator', {});
+    await sweepLeftPhotos();
+    expect(await photosHere()).toEqual(['photo-1']);
+  });
+
+  test('the next import sweeps them, and its own stay', async () => {
     const { full, thumbnail } = await samplePhoto('orphan', 5);
+    await write(['photos', 'thumbnails'], async (tx) => {
+      await tx.objectStore('photos').put(full);
+      await tx.objectStore('thumbnails').put(thumbnail);
+    });
+    expect(await takeIn(other, NOW, 'phone-newer')).toMatchObject({ ok: true });
+    expect(await photosHere()).toEqual(['photo-1']);
+    await sweepLeftPhotos();
+    expect(await photosHere()).toEqual(['photo-1']);
+  });
+
+  test('pictures that a box shows in any version stay', async () => {
     const hidden = await samplePhoto('hidden', 6);
     await write(['photos', 'thumbnails', 'superseded'], async (tx) => {
-      for (const photo of [{ full, thumbnail }, hidden]) {
-        await tx.objectStore('photos').put(photo.full);
-        await tx.objectStore('thumbnails').put(photo.thumbnail);
-      }
+      await tx.objectStore('photos').put(hidden.full);
+      await tx.objectStore('thumbnails').put(hidden.thumbnail);
       const body = sampleBox({ photos: [{ id: 'hidden', at: 1, of: 'box' }] });
       await tx.objectStore('superseded').put({ ...storedBox({ body, writer: 'phone-z' }), supersededAt: 1 });
     });
-    expect(await sweepOrphanPhotos()).toBe(1);
-    const ids = (await everything()).photos?.map((entry) => (entry as { key: string[] }).key[1]);
-    expect(ids).toEqual(['hidden', 'photo-1']);
+    await sweepLeftPhotos();
+    expect(await photosHere()).toEqual(['hidden']);
   });
 });
 

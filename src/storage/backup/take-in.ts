@@ -11,7 +11,7 @@ import { type ReadTx, read, type WriteTx, write } from '../write.ts';
 import { type BackupRefusal, ENTRIES, type PhotoEntry } from './format.ts';
 import { inPieces } from './in-pieces.ts';
 import type { Backup } from './read-backup.ts';
-import { sweepOrphanPhotos } from './sweep-photos.ts';
+import { asTheOneImport, sweepStagedPhotos } from './sweep-photos.ts';
 
 type AnyEvent = SetUpEvent | ForeignEvent;
 
@@ -95,26 +95,34 @@ export const summarize = (backup: Backup): Promise<Result<Summary, BackupRefusal
 /**
  * Takes a sound backup in. Photos go first, one by one, under their own keys, where nothing shows them yet; then one
  * strict transaction writes records, events and the mark of the import, all or nothing. This installation becomes a new
- * writer, for the backup may hold versions that it wrote itself before a wipe. If it fails, staged photos are swept.
+ * writer, for the backup may hold versions that it wrote itself before a wipe. If it fails, staged photos are swept;
+ * what a killed import has staged is swept first.
  */
-export const takeIn = async (
+export const takeIn = (
+  backup: Backup,
+  now: number,
+  freshWriter: string,
+): Promise<Result<Summary, BackupRefusal>> => asTheOneImport(() => takeInAlone(backup, now, freshWriter));
+
+const takeInAlone = async (
   backup: Backup,
   now: number,
   freshWriter: string,
 ): Promise<Result<Summary, BackupRefusal>> => {
+  await sweepStagedPhotos();
   const summary = await summarize(backup);
   if (!summary.ok) return summary;
   try {
     for (const photo of backup.log.photos) {
       const staged = await stagePhoto(backup, photo);
       if (!staged.ok) {
-        await sweepOrphanPhotos();
+        await sweepStagedPhotos();
         return staged;
       }
     }
     await writeAll(backup, now, freshWriter);
   } catch (error) {
-    await sweepOrphanPhotos().catch(() => {});
+    await sweepStagedPhotos().catch(() => {});
     throw error;
   }
   return summary;
@@ -129,7 +137,8 @@ const stagePhoto = async (
   const thumbnail = await backup.picture(ENTRIES.thumbnail(sha256));
   if (!thumbnail.ok) return thumbnail;
   const type = 'image/jpeg';
-  await write(['photos', 'thumbnails'], async (tx) => {
+  await write(['photos', 'thumbnails', 'device'], async (tx) => {
+    await tx.objectStore('device').put(true, DEVICE_KEYS.staged);
     if (await tx.objectStore('photos').getKey([logId, id])) return;
     await tx.objectStore('photos').put({ logId, id, type, width, height, bytes: full.value.buffer, sha256 });
     await tx.objectStore('thumbnails').put({ logId, id, type, bytes: thumbnail.value.buffer });
@@ -170,6 +179,7 @@ const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<voi
     if (log.settings && !(await device.getKey(DEVICE_KEYS.settings)))
       await device.put(log.settings, DEVICE_KEYS.settings);
     await device.put(freshWriter, DEVICE_KEYS.writer);
+    await device.delete(DEVICE_KEYS.staged);
     for (const logId of logsOf(backup))
       await tx.objectStore('imports').put({ logId, id: backup.id, at: now });
   });
