@@ -1,4 +1,4 @@
-import type { Result } from '../domain/result.ts';
+import { ok, type Result } from '../domain/result.ts';
 import { newId } from '../platform/ids.ts';
 import type { BackupRefusal } from '../storage/backup/format.ts';
 import type { Backup } from '../storage/backup/read-backup.ts';
@@ -15,15 +15,21 @@ export const lastBackup = (): Promise<number | undefined> => getDevice<number>(D
 
 const stampOf = (now: Date): string => now.toISOString().slice(0, 16).replace(/[-:]/g, '').replace('T', '-');
 
-/** Everything but the demo, as a file; made first and shared by a second tap, since sharing needs a fresh one. */
-export const backupFile = async (): Promise<File | undefined> => {
-  const now = new Date();
-  const blob = await attempt('backup', async () => {
+/**
+ * Everything but the demo, as a file that an import has read and found sound, or what it found wrong. Made first and shared by a
+ * second tap, since sharing needs a fresh one.
+ */
+export const backupFile = (): Promise<Result<File, BackupRefusal> | undefined> =>
+  attempt('backup', async () => {
+    const now = new Date();
     const { makeBackup } = await import('../storage/backup/make-backup.ts');
-    return makeBackup(now.getTime(), [DEMO_LOG]);
+    const { readBackup } = await import('../storage/backup/read-backup.ts');
+    const blob = await makeBackup(now.getTime(), [DEMO_LOG]);
+    const found = await readBackup(blob);
+    return found.ok
+      ? ok(new File([blob], `lidwright-${stampOf(now)}.zip`, { type: 'application/zip' }))
+      : found;
   });
-  return blob && new File([blob], `lidwright-${stampOf(now)}.zip`, { type: 'application/zip' });
-};
 
 /** The boxes of the log on screen as a table. */
 export const boxesTable = async (): Promise<File | undefined> => {

@@ -48,6 +48,8 @@ export type BackupRefusal =
       readonly why: 'misfit';
       readonly entry: string;
       readonly at: string;
+      /** The record or event it is in, as a person can find it; null when it is in none. */
+      readonly which: string | null;
       readonly expected: string;
       readonly found: string;
     }

@@ -1,4 +1,5 @@
 import type { Stored } from '../../domain/box/records.ts';
+import { LONGEST } from '../../domain/log/bounds.ts';
 import { checkProcedure, checkRecord, checkSettings, type Misfit } from '../../domain/log/validate.ts';
 import { ok, type Result, refuse } from '../../domain/result.ts';
 import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
@@ -151,7 +152,7 @@ const checkEach = async <T>(
       if (fault) return;
       const answer = check(item);
       const key = answer.ok && keyOf ? JSON.stringify(keyOf(answer.value)) : String(from + i);
-      if (!answer.ok) fault = misfit(`${name}.${from + i}`, answer.error);
+      if (!answer.ok) fault = misfit(`${name}.${from + i}`, answer.error, whichOf(item));
       else if (keys.has(key))
         fault = misfit(`${name}.${from + i}`, { at: '', expected: 'one of each', found: key });
       else sound.push(answer.value);
@@ -173,7 +174,7 @@ const checkSuperseded = (input: unknown): Result<Superseded, Misfit> => {
 
 const checkPhoto = (input: unknown): Result<PhotoEntry, Misfit> => {
   const isId = (value: unknown): value is string =>
-    typeof value === 'string' && value.length > 0 && value.length <= 200;
+    typeof value === 'string' && value.length > 0 && value.length <= LONGEST.id;
   const isSide = (value: unknown): value is number =>
     Number.isInteger(value) && Number(value) > 0 && Number(value) <= 10_000;
   if (!isObject(input)) return refuse({ at: '', expected: 'photo', found: typeof input });
@@ -188,8 +189,22 @@ const checkPhoto = (input: unknown): Result<PhotoEntry, Misfit> => {
   return ok({ logId, id, sha256: hash, width, height });
 };
 
-const misfit = (path: string, { at, expected, found }: Misfit): Refused =>
-  refuse({ why: 'misfit', entry: ENTRIES.log, at: at ? `${path}.${at}` : path, expected, found });
+const misfit = (path: string, { at, expected, found }: Misfit, which: string | null = null): Refused =>
+  refuse({ why: 'misfit', entry: ENTRIES.log, at: at ? `${path}.${at}` : path, which, expected, found });
+
+/** Enough of a name to find something by. */
+const ENOUGH = 40;
+
+/** A record or event by its kind, its number and its name, or its id where it has none; null when there is nothing to go by. */
+const whichOf = (item: unknown): string | null => {
+  if (!isObject(item) || typeof item.kind !== 'string') return null;
+  const body = isObject(item.body) ? item.body : {};
+  const names = [item.kind, body.number, body.name || (item.id ?? item.runId)];
+  return names
+    .filter((part) => typeof part === 'string' || typeof part === 'number')
+    .map((part) => String(part).slice(0, ENOUGH))
+    .join(' ');
+};
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);

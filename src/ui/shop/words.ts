@@ -14,7 +14,7 @@ export const backupRefusalWords = (refusal: BackupRefusal): string => {
     case 'entry-damaged':
       return `A part of it is damaged: ${refusal.entry}.`;
     case 'misfit':
-      return `In ${refusal.entry}, ${refusal.at}: ${refusal.expected} was expected, ${refusal.found} found.`;
+      return `In ${refusal.entry}, ${refusal.at}${refusal.which === null ? '' : ` (${refusal.which})`}: ${refusal.expected} was expected, ${refusal.found} found.`;
     case 'contradicts':
       return `It says otherwise than this phone about a ${refusal.what} that never changes (${refusal.id}).`;
   }
@@ -64,6 +64,9 @@ export const shopWords = {
     making: 'Making it…',
     share: 'Share or save it',
     ready: (name: string, size: string) => `${name}, ${size}: ready.`,
+    unreadable: (why: string) =>
+      `The backup was made, but an import would refuse it, so it is not offered. ${why} Correct that entry, then try again. Until then you can`,
+    rescue: 'save a copy of everything as it is stored.',
     csv: 'Boxes as a table (CSV)',
     import: 'Import a backup',
     importNow: 'Take this in',

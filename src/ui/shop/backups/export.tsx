@@ -1,9 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { backupFile, boxesTable, noteBackup } from '../../../app/backups.ts';
 import { shareOrDownload } from '../../../platform/share.ts';
+import type { BackupRefusal } from '../../../storage/backup/format.ts';
 import { useAct } from '../../parts/use-act.ts';
 import { sizeWords } from '../../words/bytes.ts';
-import { shopWords } from '../words.ts';
+import { backupRefusalWords, shopWords } from '../words.ts';
 
 const words = shopWords.backups;
 
@@ -11,9 +12,17 @@ const words = shopWords.backups;
 export const Export = () => {
   const file = useSignal<File | null>(null);
 
-  const { busy, act } = useAct(async (_, what: () => Promise<File | undefined>) => {
-    file.value = (await what()) ?? null;
+  const refusal = useSignal<BackupRefusal | null>(null);
+
+  const backup = useAct(async () => {
+    const made = await backupFile();
+    file.value = made?.ok ? made.value : null;
+    refusal.value = made && !made.ok ? made.error : null;
   });
+  const table = useAct(async () => {
+    file.value = (await boxesTable()) ?? null;
+  });
+  const busy = backup.busy || table.busy;
   const hand = async (made: File) => {
     if ((await shareOrDownload(made)) === 'left') return;
     if (made.type === 'application/zip') await noteBackup();
@@ -33,10 +42,15 @@ export const Export = () => {
   }
   return (
     <section>
-      <button type="button" class="main" disabled={busy} onClick={() => act(backupFile)}>
+      {refusal.value && (
+        <p role="alert">
+          {words.unreadable(backupRefusalWords(refusal.value))} <a href="./rescue.html">{words.rescue}</a>
+        </p>
+      )}
+      <button type="button" class="main" disabled={busy} onClick={() => backup.act()}>
         {busy ? words.making : words.make}
       </button>
-      <button type="button" disabled={busy} onClick={() => act(boxesTable)}>
+      <button type="button" disabled={busy} onClick={() => table.act()}>
         {words.csv}
       </button>
     </section>
