@@ -209,8 +209,8 @@ export interface Seat extends InSequence {
   readonly takenFrom: 'tenon-shoulder' | 'rim' | null;
 }
 
-export type Outcome = 'kept' | 'second' | 'scrapped';
-export type ScrapReason = 'thread' | 'wood' | 'turning' | 'other';
+type Outcome = 'kept' | 'second' | 'scrapped';
+type ScrapReason = 'thread' | 'wood' | 'turning' | 'other';
 export type Hardener = 'none' | 'thin-ca' | 'sealer' | 'wax';
 
 export interface Closing {

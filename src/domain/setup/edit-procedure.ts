@@ -1,4 +1,3 @@
-import { MOST_ITEMS } from '../log/bounds.ts';
 import type { Result } from '../result.ts';
 import { readName } from '../units/read-text.ts';
 import { DEFAULT_PROCEDURES } from './default-procedures.ts';
@@ -63,27 +62,24 @@ export const retireStep = (procedure: Procedure, key: string): Procedure =>
       }
     : procedure;
 
-/** Whether a procedure has room for another step. */
-const hasRoom = ({ steps }: Procedure): boolean => steps.length < MOST_ITEMS.steps;
-
-/** Adds a step of the user's own before the last one, which is a hold point in every procedure. Unchanged when there is no room. */
-export const addStep = (procedure: Procedure, key: string, sentence: string): Procedure =>
-  hasRoom(procedure) ? { ...procedure, steps: withStep(procedure.steps, key, sentence) } : procedure;
-
-const withStep = (steps: readonly Step[], key: string, sentence: string): readonly Step[] => [
-  ...steps.slice(0, -1),
-  {
-    key,
-    sentence,
-    why: '',
-    hold: false,
-    guards: [],
-    reopenedBy: ['headstock-swung', 'it-grabbed', 'dont-know'],
-    restsOn: [],
-    everyTime: false,
-    onlyWithGroove: false,
-    reading: null,
-    drawing: null,
-  },
-  ...steps.slice(-1),
-];
+/** Adds a step of the user's own before the last one, which is a hold point in every procedure. */
+export const addStep = (procedure: Procedure, key: string, sentence: string): Procedure => ({
+  ...procedure,
+  steps: [
+    ...procedure.steps.slice(0, -1),
+    {
+      key,
+      sentence,
+      why: '',
+      hold: false,
+      guards: [],
+      reopenedBy: ['headstock-swung', 'it-grabbed', 'dont-know'],
+      restsOn: [],
+      everyTime: false,
+      onlyWithGroove: false,
+      reading: null,
+      drawing: null,
+    },
+    ...procedure.steps.slice(-1),
+  ],
+});

@@ -4,7 +4,8 @@ import { useId } from 'preact/hooks';
 interface Props<T extends string> {
   readonly legend: string;
   readonly options: readonly { readonly value: T; readonly word: string }[];
-  readonly chosen: T | null;
+  /** None is when it is no option's. */
+  readonly chosen: string | null;
   readonly onChoose: (value: T) => void;
 }
 

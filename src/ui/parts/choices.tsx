@@ -3,7 +3,7 @@ import './field.css';
 interface Props<T extends string> {
   readonly legend: string;
   readonly options: readonly { readonly value: T; readonly word: string }[];
-  readonly chosen: readonly T[];
+  readonly chosen: readonly string[];
   readonly onChange: (chosen: readonly T[]) => void;
 }
 
@@ -19,7 +19,11 @@ export const Choices = <T extends string>({ legend, options, chosen, onChange }:
             class="unseen"
             checked={chosen.includes(value)}
             onChange={() =>
-              onChange(chosen.includes(value) ? chosen.filter((c) => c !== value) : [...chosen, value])
+              onChange(
+                options
+                  .map((option) => option.value)
+                  .filter((option) => (option === value) !== chosen.includes(option)),
+              )
             }
           />
           <span>{word}</span>

@@ -6,6 +6,7 @@ import type { Length } from '../../../domain/units/length.ts';
 import { readLength } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { keysOf, oneOf, optionsOf } from '../../parts/options.ts';
 import { Switches } from '../../parts/switches.tsx';
 import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
@@ -30,7 +31,7 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests, isThreaded }: Prop
   const form = useForm(`bore ${boxId}`, {
     along: '',
     across: '',
-    where: where as string,
+    where: `${where}`,
     overCrests: overCrests ? 'yes' : '',
   });
   const texts = form.values.value;
@@ -42,7 +43,7 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests, isThreaded }: Prop
     if (!along || across === undefined) return false;
     const reading = {
       id,
-      where: texts.where as BoreReading['where'],
+      where: oneOf(keysOf(words.whereWord), texts.where) ?? 'mouth',
       along,
       across,
       overCrests: texts.overCrests !== '',
@@ -74,8 +75,8 @@ export const BoreForm = ({ boxId, isFirst, where, overCrests, isThreaded }: Prop
       </div>
       <Choice
         legend={words.where}
-        options={(['mouth', 'relief'] as const).map((value) => ({ value, word: words.whereWord[value] }))}
-        chosen={texts.where as BoreReading['where']}
+        options={optionsOf(words.whereWord)}
+        chosen={texts.where}
         onChoose={(value) => form.set('where', value)}
       />
       <Switches

@@ -2,10 +2,13 @@ import './style.css';
 import '../dock.css';
 import { closeBox, reopenBox } from '../../../app/after-fit.ts';
 import { rigById } from '../../../app/rigs.ts';
-import type { Closing, Hand, Hardener, Outcome, ScrapReason } from '../../../domain/box/records.ts';
+import type { Hand } from '../../../domain/box/records.ts';
+import { LONGEST } from '../../../domain/log/bounds.ts';
 import { readCount } from '../../../domain/units/read-quantity.ts';
+import { readText } from '../../../domain/units/read-text.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { keysOf, oneOf, optionsOf } from '../../parts/options.ts';
 import { Photos } from '../../parts/photos.tsx';
 import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
@@ -14,9 +17,6 @@ import { goInstead } from '../../shell/route.ts';
 import { LaterCheck } from '../later-check.tsx';
 import type { StageProps } from '../stage-props.ts';
 import { hardenerWord, outcomeWord, outsideWord, scrapWord, closeWords as words } from './words.ts';
-
-const optionsOf = <T extends string>(word: Readonly<Record<T, string>>) =>
-  (Object.keys(word) as T[]).map((value) => ({ value, word: word[value] }));
 
 const BLANK = { outcome: '', scrapReason: '', hardener: '', beforePass: '', outside: '', note: '' };
 
@@ -27,23 +27,24 @@ const CloseStage = ({ onHand }: StageProps) => {
   const hand: Hand = useLive(rigById, ['rig'], box.rigId).value?.hand ?? 'right';
 
   const said = form.values.value;
-  const outcome = (said.outcome || 'kept') as Outcome;
-  const hardener = (said.hardener || 'none') as Hardener;
-  const outside = (said.outside || null) as Closing['outsideTurned'];
+  const outcome = oneOf(keysOf(outcomeWord), said.outcome) ?? 'kept';
+  const hardener = oneOf(keysOf(hardenerWord), said.hardener) ?? 'none';
+  const outside = oneOf(keysOf(outsideWord), said.outside) ?? null;
 
   const close = useAct(async () => {
     const beforePass =
       hardener === 'none' || said.beforePass.trim() === ''
         ? null
         : form.read('beforePass', (field, typed) => readCount(field, typed, { min: 1, max: 12 }));
-    if (beforePass === undefined) return;
+    const note = form.read('note', (field, typed) => readText(field, typed, LONGEST.note));
+    if (beforePass === undefined || note === undefined) return;
     const saved = await closeBox(id, {
       outcome,
-      scrapReason: outcome === 'scrapped' ? ((said.scrapReason || null) as ScrapReason | null) : null,
+      scrapReason: outcome === 'scrapped' ? (oneOf(keysOf(scrapWord), said.scrapReason) ?? null) : null,
       hardener,
       hardenerBeforePass: beforePass,
       outsideTurned: outside,
-      note: said.note.trim(),
+      note,
     });
     if (!saved) return;
     form.done();
@@ -66,21 +67,21 @@ const CloseStage = ({ onHand }: StageProps) => {
     <div class="closing">
       <p class="soft">{words.rest}</p>
       <Photos boxId={id} photos={box.photos} of="box" />
-      <Choice<Outcome>
+      <Choice
         legend={words.outcome}
         options={optionsOf(outcomeWord)}
         chosen={outcome}
         onChoose={(value) => form.set('outcome', value)}
       />
       {outcome === 'scrapped' && (
-        <Choice<ScrapReason>
+        <Choice
           legend={words.scrapReason}
           options={optionsOf(scrapWord)}
-          chosen={(said.scrapReason || null) as ScrapReason | null}
+          chosen={said.scrapReason}
           onChoose={(value) => form.set('scrapReason', value)}
         />
       )}
-      <Choice<Hardener>
+      <Choice
         legend={words.hardener}
         options={optionsOf(hardenerWord)}
         chosen={hardener}
@@ -96,7 +97,7 @@ const CloseStage = ({ onHand }: StageProps) => {
           keys="numeric"
         />
       )}
-      <Choice<'before' | 'after'>
+      <Choice
         legend={words.outside}
         options={optionsOf(outsideWord)}
         chosen={outside}
@@ -104,14 +105,7 @@ const CloseStage = ({ onHand }: StageProps) => {
       />
       {outside === 'after' && <p class="soft">{words.noFault}</p>}
       <p role="note">{hand === 'right' ? words.lidOnForward : words.lidOnReverse}</p>
-      <label>
-        <b>{words.note}</b>
-        <textarea
-          rows={3}
-          value={said.note}
-          onInput={(event) => form.set('note', event.currentTarget.value)}
-        />
-      </label>
+      <Field form={form} name="note" label={words.note} rows={3} />
       <div class="dock">
         <button type="button" class="main" disabled={close.busy} onClick={() => close.act()}>
           {words.act(outcome)}

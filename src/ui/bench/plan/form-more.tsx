@@ -1,20 +1,16 @@
 import { settings } from '../../../app/session.ts';
 import type { WoodsToChoose } from '../../../app/woods-to-choose.ts';
 import { ASSUMED } from '../../../domain/box/assumed.ts';
-import type { Grain, PassHabit, Plan, Rig } from '../../../domain/box/records.ts';
+import type { Rig } from '../../../domain/box/records.ts';
 import { usualClearance } from '../../../domain/joint/clearance.ts';
 import { readPitch } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { optionsOf } from '../../parts/options.ts';
 import { passesWord, planFormWords as words } from './form-words.ts';
-import type { PlanForm, PlanTexts } from './texts.ts';
+import { grainOf, type PlanForm, type PlanTexts, routeOf } from './texts.ts';
 import { WoodField } from './wood-field.tsx';
 import { amountWords, sizeWords } from './words.ts';
-
-const grains = [
-  { value: 'end', word: words.grains.end },
-  { value: 'side', word: words.grains.side },
-] as const;
 
 /** What the folded questions come to as they stand. */
 export const fitNow = ({ aim, clearance, dialTurns, threads }: PlanTexts): string => {
@@ -23,8 +19,8 @@ export const fitNow = ({ aim, clearance, dialTurns, threads }: PlanTexts): strin
 };
 export const woodNow = ({ lidGrain, baseGrain, ring, ringWood }: PlanTexts): string =>
   words.woodNow(
-    words.grainsNow[lidGrain as Grain],
-    words.grainsNow[baseGrain as Grain],
+    words.grainsNow[grainOf(lidGrain)],
+    words.grainsNow[grainOf(baseGrain)],
     ring === 'none' ? '' : ringWood || words.aWood,
   );
 
@@ -41,11 +37,8 @@ export const FitFields = ({ form, rig }: { form: PlanForm; rig: Rig }) => {
     <>
       <Choice
         legend={words.aim}
-        options={[
-          { value: 'fit', word: words.aims.fit },
-          { value: 'depth', word: words.aims.depth },
-        ]}
-        chosen={aim as Plan['aim']['by']}
+        options={optionsOf(words.aims)}
+        chosen={aim}
         onChoose={(by) => form.set('aim', by)}
       />
       {aim === 'fit' ? (
@@ -71,8 +64,8 @@ export const WoodFields = ({ form, woods }: { form: PlanForm; woods: WoodsToChoo
   const grain = (legend: string, name: 'lidGrain' | 'baseGrain' | 'ringGrain', chosen: string) => (
     <Choice
       legend={legend}
-      options={grains}
-      chosen={chosen as Grain}
+      options={optionsOf(words.grains)}
+      chosen={chosen}
       onChoose={(value) => form.set(name, value)}
     />
   );
@@ -82,8 +75,8 @@ export const WoodFields = ({ form, woods }: { form: PlanForm; woods: WoodsToChoo
       {grain(words.grain.base, 'baseGrain', baseGrain)}
       <Choice
         legend={words.ring}
-        options={(['none', 'lid', 'base'] as const).map((value) => ({ value, word: words.rings[value] }))}
-        chosen={ring as 'none' | 'lid' | 'base'}
+        options={optionsOf(words.rings)}
+        chosen={ring}
         onChoose={(value) => form.set('ring', value)}
       />
       {ring !== 'none' && (
@@ -98,15 +91,12 @@ export const WoodFields = ({ form, woods }: { form: PlanForm; woods: WoodsToChoo
 
 /** The order of work, the share of each pass, and what the box is called. */
 export const RouteFields = ({ form, rig }: { form: PlanForm; rig: Rig }) => {
-  const route = form.values.value.route as Plan['route'];
+  const route = routeOf(form.values.value.route);
   return (
     <>
       <Choice
         legend={words.route}
-        options={(['recess-first', 'both-turned'] as const).map((value) => ({
-          value,
-          word: words.routes[value],
-        }))}
+        options={optionsOf(words.routes)}
         chosen={route}
         onChoose={(value) => form.set('route', value)}
       />
@@ -115,11 +105,8 @@ export const RouteFields = ({ form, rig }: { form: PlanForm; rig: Rig }) => {
       </p>
       <Choice
         legend={words.passes}
-        options={(Object.keys(passesWord) as PassHabit[]).map((value) => ({
-          value,
-          word: passesWord[value],
-        }))}
-        chosen={form.values.value.passes as PassHabit}
+        options={optionsOf(passesWord)}
+        chosen={form.values.value.passes}
         onChoose={(value) => form.set('passes', value)}
       />
       <Field form={form} name="name" label={words.name} hint={words.nameHint} />

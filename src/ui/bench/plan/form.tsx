@@ -7,9 +7,12 @@ import type { WoodsToChoose } from '../../../app/woods-to-choose.ts';
 import { calculate } from '../../../domain/box/calculate.ts';
 import type { Given } from '../../../domain/box/given.ts';
 import type { Plan } from '../../../domain/box/records.ts';
+import { LONGEST } from '../../../domain/log/bounds.ts';
 import type { Refusal } from '../../../domain/result.ts';
+import { readText } from '../../../domain/units/read-text.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { optionsOf } from '../../parts/options.ts';
 import { Switches } from '../../parts/switches.tsx';
 import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
@@ -42,13 +45,14 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
   const texts = form.values.value;
   const wrong = (...names: PlanField[]) => names.some((name) => form.errors.value[name]);
 
-  /** A plan that makes a joint, or nothing, with each refusal beside its field. */
-  const goodPlan = (): Plan | undefined => {
+  /** A plan that makes a joint, and its name; or nothing, with each refusal beside its field. */
+  const goodPlan = (): { readonly plan: Plan; readonly name: string } | undefined => {
     ofTheRig.value = null;
     const plan = readPlan(form, woods, unit);
-    if (!plan) return undefined;
+    const name = form.read('name', (field, typed) => readText(field, typed, LONGEST.name));
+    if (!plan || name === undefined) return undefined;
     const joint = calculate({ plan, bore: [], tenon: [], cuts: [], trials: [] }, given);
-    if (joint.ok) return plan;
+    if (joint.ok) return { plan, name };
     const placed = placeRefusal(joint.error, given.rig, unit);
     if (placed) form.refuse(placed.field, placed.refusal);
     else ofTheRig.value = joint.error;
@@ -60,7 +64,7 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
       requestAnimationFrame(() => element.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus());
       return false;
     }
-    const saved = await onPlan(plan, texts.name.trim(), fresh);
+    const saved = await onPlan(plan.plan, plan.name, fresh);
     if (saved) form.done();
     return saved;
   });
@@ -80,7 +84,7 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
           ...USUAL_PITCHES.map((pitch) => ({ value: pitch, word: pitch })),
           { value: 'other' as const, word: words.other },
         ]}
-        chosen={texts.pitch as (typeof USUAL_PITCHES)[number] | 'other'}
+        chosen={texts.pitch}
         onChoose={(pitch) => form.set('pitch', pitch)}
       />
       {texts.pitch === 'other' && (
@@ -103,11 +107,8 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
       {texts.twoWoods && <WoodField form={form} name="base" label={words.baseWood} woods={woods} />}
       <Choice
         legend={words.recessIn}
-        options={[
-          { value: 'lid', word: words.lid },
-          { value: 'base', word: words.base },
-        ]}
-        chosen={texts.recessIn as Plan['recessIn']}
+        options={optionsOf(words.pieces)}
+        chosen={texts.recessIn}
         onChoose={(piece) => form.set('recessIn', piece)}
       />
       <Fold summary={words.fitMore} now={fitNow(texts)} open={wrong('clearance', 'dialTurns', 'threads')}>
@@ -116,7 +117,7 @@ export const PlanQuestions = ({ id, initial, given, woods, act, onPlan }: Props)
       <Fold summary={words.woodMore} now={woodNow(texts)} open={wrong('ringWood')}>
         <WoodFields form={form} woods={woods} />
       </Fold>
-      <Fold summary={words.routeMore} open={false}>
+      <Fold summary={words.routeMore} open={wrong('name')}>
         <RouteFields form={form} rig={given.rig} />
       </Fold>
       {ofTheRig.value && <NoPlan refusal={ofTheRig.value} />}

@@ -1,9 +1,11 @@
 import { type WoodsToChoose, woodNamed } from '../../../app/woods-to-choose.ts';
-import type { Grain, PassHabit, Plan, WoodUse } from '../../../domain/box/records.ts';
+import type { Plan, WoodUse } from '../../../domain/box/records.ts';
+import { LONGEST } from '../../../domain/log/bounds.ts';
 import type { Result } from '../../../domain/result.ts';
 import type { Length } from '../../../domain/units/length.ts';
 import { readLength, readPitch, readTurns } from '../../../domain/units/read-quantity.ts';
-import type { PlanForm } from './texts.ts';
+import { readName } from '../../../domain/units/read-text.ts';
+import { grainOf, type PlanForm, passesOf, pieceOf, routeOf } from './texts.ts';
 
 /** Openings, outsides and clearances that a box can have, mm. */
 const OPENING = { min: 6, max: 400 };
@@ -20,9 +22,7 @@ const orEmpty =
 const readWood =
   (woods: WoodsToChoose) =>
   (field: string, typed: string): Result<string> =>
-    typed.trim() === ''
-      ? { ok: false, error: { problem: 'empty', field } }
-      : { ok: true, value: woodNamed(woods, typed)?.key ?? typed.trim() };
+    readName(field, woodNamed(woods, typed)?.key ?? typed, LONGEST.id);
 
 const readAim = (form: PlanForm, unit: 'in' | 'mm'): Plan['aim'] | undefined => {
   if (form.values.value.aim === 'depth') {
@@ -55,18 +55,18 @@ export const readPlan = (form: PlanForm, woods: WoodsToChoose, unit: 'in' | 'mm'
   const threads = form.read('threads', (field, typed) => readTurns(field, typed, THREADS));
   if (!pitch || !opening || outside === undefined || !lid || !base || ring === undefined) return undefined;
   if (!aim || threads === undefined) return undefined;
-  const use = (wood: string, grain: string): WoodUse => ({ wood, grain: grain as Grain });
+  const use = (wood: string, grain: string): WoodUse => ({ wood, grain: grainOf(grain) });
   return {
-    route: texts.route as Plan['route'],
-    recessIn: texts.recessIn as Plan['recessIn'],
+    route: routeOf(texts.route),
+    recessIn: pieceOf(texts.recessIn),
     lid: use(lid, texts.lidGrain),
     base: use(base, texts.baseGrain),
-    insert: ring === null ? null : { ...use(ring, texts.ringGrain), in: texts.ring as 'lid' | 'base' },
+    insert: ring === null ? null : { ...use(ring, texts.ringGrain), in: pieceOf(texts.ring) },
     pitch,
     opening,
     outside,
     aim,
     threads,
-    passes: texts.passes as PassHabit,
+    passes: passesOf(texts.passes),
   };
 };

@@ -1,8 +1,10 @@
 import type { WoodsToChoose } from '../../../app/woods-to-choose.ts';
-import type { Pitch, Plan } from '../../../domain/box/records.ts';
+import type { Grain, PassHabit, Pitch, Plan } from '../../../domain/box/records.ts';
 import { turns } from '../../../domain/units/brands.ts';
 import { writeTurns } from '../../../domain/units/write-quantity.ts';
+import { keysOf, oneOf } from '../../parts/options.ts';
 import type { Form } from '../../parts/use-form.ts';
+import { passesWord, planFormWords as words } from './form-words.ts';
 
 /** What the form of a plan holds, every choice as text so that a draft keeps it. */
 const NAMES = [
@@ -30,6 +32,12 @@ const NAMES = [
 export type PlanField = (typeof NAMES)[number];
 export type PlanTexts = Readonly<Record<PlanField, string>>;
 export type PlanForm = Form<PlanField>;
+
+/** A choice as its text says; what says none of them is the first. */
+export const grainOf = (text: string): Grain => oneOf(keysOf(words.grains), text) ?? 'end';
+export const routeOf = (text: string): Plan['route'] => oneOf(keysOf(words.routes), text) ?? 'recess-first';
+export const pieceOf = (text: string): Plan['recessIn'] => oneOf(keysOf(words.pieces), text) ?? 'lid';
+export const passesOf = (text: string): PassHabit => oneOf(keysOf(passesWord), text) ?? 'two-thirds';
 
 export const USUAL_PITCHES = ['10 tpi', '16 tpi', '20 tpi'] as const;
 

@@ -1,10 +1,10 @@
 import { recordSeat } from '../../../app/after-fit.ts';
 import type { BoxOnHand } from '../../../app/boxes.ts';
 import { rigById } from '../../../app/rigs.ts';
-import type { Seat } from '../../../domain/box/records.ts';
 import { readCount, readDegrees } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { keysOf, oneOf, optionsOf } from '../../parts/options.ts';
 import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { useLive } from '../../parts/use-live.ts';
@@ -39,7 +39,7 @@ export const SeatForm = ({ onHand: { id, box } }: { onHand: BoxOnHand }) => {
       papers,
       // In line but open somewhere is not yet done: nothing is said of the grain then.
       degreesToGo: toGo === 0 && open.length > 0 ? null : toGo,
-      takenFrom: (said.from || null) as Seat['takenFrom'],
+      takenFrom: oneOf(keysOf(shoulderWord), said.from) ?? null,
     });
     if (saved) form.done();
     return saved;
@@ -57,20 +57,20 @@ export const SeatForm = ({ onHand: { id, box } }: { onHand: BoxOnHand }) => {
       {open.length > 0 && (
         <Field form={form} name="papers" label={words.papers} hint={words.papersHint} keys="numeric" />
       )}
-      <Choice<'to-go' | 'past'>
+      <Choice
         legend={words.grain}
         options={[
           { value: 'to-go', word: words.toGo },
           { value: 'past', word: words.past },
         ]}
-        chosen={said.grain as 'to-go' | 'past'}
+        chosen={said.grain}
         onChoose={(value) => form.set('grain', value)}
       />
       <Field form={form} name="degrees" label={words.degrees} hint={words.degreesHint[hand]} keys="decimal" />
-      <Choice<NonNullable<Seat['takenFrom']>>
+      <Choice
         legend={words.from}
-        options={(['tenon-shoulder', 'rim'] as const).map((value) => ({ value, word: shoulderWord[value] }))}
-        chosen={(said.from || null) as Seat['takenFrom']}
+        options={optionsOf(shoulderWord)}
+        chosen={said.from}
         onChoose={(value) => form.set('from', value)}
       />
       {(open.length > 0 || said.degrees !== '') && (

@@ -1,10 +1,10 @@
 import { changeBox } from '../../../app/boxes.ts';
 import { settings } from '../../../app/session.ts';
-import type { TenonReading } from '../../../domain/box/records.ts';
 import { seqOf, withItem } from '../../../domain/box/with-item.ts';
 import { readLength } from '../../../domain/units/read-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { keysOf, oneOf, optionsOf } from '../../parts/options.ts';
 import { Switches } from '../../parts/switches.tsx';
 import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
@@ -38,7 +38,7 @@ export const TenonForm = ({ boxId, heading, overCrests, isThreaded }: Props) => 
     if (!diameter) return false;
     const reading = {
       id,
-      where: texts.where as TenonReading['where'],
+      where: oneOf(keysOf(words.whereWord), texts.where) ?? 'end',
       diameter,
       overCrests: texts.overCrests !== '',
     };
@@ -66,8 +66,8 @@ export const TenonForm = ({ boxId, heading, overCrests, isThreaded }: Props) => 
       <Field form={form} name="diameter" label={words.diameter} hint={unitName[unit]} />
       <Choice
         legend={words.where}
-        options={(['end', 'shoulder'] as const).map((value) => ({ value, word: words.whereWord[value] }))}
-        chosen={texts.where as TenonReading['where']}
+        options={optionsOf(words.whereWord)}
+        chosen={texts.where}
         onChoose={(value) => form.set('where', value)}
       />
       <Switches

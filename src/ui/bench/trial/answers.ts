@@ -1,7 +1,8 @@
 import type { TrialAnswers } from '../../../app/trials.ts';
-import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../../../domain/box/trial-words.ts';
+import { goingOn, marks, marksAt, seated, threads } from '../../../domain/box/trial-words.ts';
 import { MEASURED_LIMITS } from '../../../domain/diagnosis/measured-limits.ts';
 import { readLength, readTurns } from '../../../domain/units/read-quantity.ts';
+import { oneOf, someOf } from '../../parts/options.ts';
 import type { Form } from '../../parts/use-form.ts';
 
 /** The texts of a trial's form before anything is said; of what is ticked, the words with spaces between. */
@@ -17,12 +18,8 @@ export const BLANK = {
   afterFinish: '',
 };
 
-/** What is ticked in one of its fields. */
-export const listOf = <T extends string>(text: string): readonly T[] =>
-  text.split(' ').filter(Boolean) as T[];
-
 /** Only a lid that stops may have met the floor. */
-export const asksFloor = (said: string): boolean => listOf<GoingOn>(said).includes('stops-dead');
+export const asksFloor = (said: string): boolean => someOf(goingOn, said).includes('stops-dead');
 
 /** What the form says of a trial; undefined leaves a refusal beside a field. */
 export const trialAnswers = (form: Form<keyof typeof BLANK>, unit: 'in' | 'mm'): TrialAnswers | undefined => {
@@ -40,14 +37,13 @@ export const trialAnswers = (form: Form<keyof typeof BLANK>, unit: 'in' | 'mm'):
       ? null
       : form.read('turnsOn', (field, typed) => readTurns(field, typed, MEASURED_LIMITS.turnsOn));
   if (endPlay === undefined || bottomGap === undefined || turnsOn === undefined) return undefined;
+  const on = oneOf(marks, said.marksOn);
   return {
     right: false,
-    goingOn: listOf<GoingOn>(said.goingOn),
-    seated: (said.seated || null) as Seated | null,
-    threads: listOf<ThreadState>(said.threads),
-    marks: said.marksOn
-      ? { on: said.marksOn as MarksOn, at: (said.marksAt || 'all-along') as MarksAt }
-      : null,
+    goingOn: someOf(goingOn, said.goingOn),
+    seated: oneOf(seated, said.seated) ?? null,
+    threads: someOf(threads, said.threads),
+    marks: on ? { on, at: oneOf(marksAt, said.marksAt) ?? 'all-along' } : null,
     endPlay,
     bottomGap,
     turnsOn,

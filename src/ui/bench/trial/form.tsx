@@ -1,25 +1,15 @@
 import '../dock.css';
 import { settings } from '../../../app/session.ts';
 import { recordTrial } from '../../../app/trials.ts';
-import {
-  type GoingOn,
-  goingOn,
-  type MarksAt,
-  type MarksOn,
-  marks,
-  marksAt,
-  type Seated,
-  seated,
-  type ThreadState,
-  threads,
-} from '../../../domain/box/trial-words.ts';
+import { goingOn, marks, marksAt, seated, threads } from '../../../domain/box/trial-words.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Choices } from '../../parts/choices.tsx';
 import { Field } from '../../parts/field.tsx';
+import { someOf } from '../../parts/options.ts';
 import { Switches } from '../../parts/switches.tsx';
 import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
-import { asksFloor, BLANK, listOf, trialAnswers } from './answers.ts';
+import { asksFloor, BLANK, trialAnswers } from './answers.ts';
 import {
   goingOnWord,
   marksAtWord,
@@ -29,8 +19,9 @@ import {
   trialWords as words,
 } from './words.ts';
 
-const optionsOf = <T extends string>(keys: readonly T[], word: Readonly<Record<T, string>>) =>
+const optionsIn = <T extends string>(keys: readonly T[], word: Readonly<Record<T, string>>) =>
   keys.map((value) => ({ value, word: word[value] }));
+
 interface Props {
   readonly boxId: string;
   /** A lid was right before: this may be a new fit, after finish or drying. */
@@ -62,35 +53,35 @@ export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
         save.act();
       }}
     >
-      <Choices<GoingOn>
+      <Choices
         legend={words.goingOn}
-        options={optionsOf(goingOn, goingOnWord)}
-        chosen={listOf(values.value.goingOn)}
+        options={optionsIn(goingOn, goingOnWord)}
+        chosen={someOf(goingOn, values.value.goingOn)}
         onChange={(chosen) => form.set('goingOn', chosen.join(' '))}
       />
-      <Choice<Seated>
+      <Choice
         legend={words.seated}
-        options={optionsOf(seated, seatedWord)}
-        chosen={(values.value.seated || null) as Seated | null}
+        options={optionsIn(seated, seatedWord)}
+        chosen={values.value.seated}
         onChoose={(value) => form.set('seated', value)}
       />
-      <Choices<ThreadState>
+      <Choices
         legend={words.threads}
-        options={optionsOf(threads, threadWord)}
-        chosen={listOf(values.value.threads)}
+        options={optionsIn(threads, threadWord)}
+        chosen={someOf(threads, values.value.threads)}
         onChange={(chosen) => form.set('threads', chosen.join(' '))}
       />
-      <Choice<MarksOn>
+      <Choice
         legend={words.marks}
-        options={optionsOf(marks, marksOnWord)}
-        chosen={(values.value.marksOn || null) as MarksOn | null}
+        options={optionsIn(marks, marksOnWord)}
+        chosen={values.value.marksOn}
         onChoose={(value) => form.set('marksOn', value)}
       />
       {values.value.marksOn !== '' && (
-        <Choice<MarksAt>
+        <Choice
           legend={words.marksAt}
-          options={optionsOf(marksAt, marksAtWord)}
-          chosen={(values.value.marksAt || null) as MarksAt | null}
+          options={optionsIn(marksAt, marksAtWord)}
+          chosen={values.value.marksAt}
           onChoose={(value) => form.set('marksAt', value)}
         />
       )}

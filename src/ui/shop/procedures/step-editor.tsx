@@ -1,16 +1,17 @@
 import { keepProcedure } from '../../../app/procedures.ts';
+import { LONGEST } from '../../../domain/log/bounds.ts';
 import { changeStep, fixedMovements, readSentence } from '../../../domain/setup/edit-procedure.ts';
 import { GUARDS, MOVEMENTS, type Step } from '../../../domain/setup/procedure.ts';
+import { readText } from '../../../domain/units/read-text.ts';
 import { Choices } from '../../parts/choices.tsx';
 import { Field } from '../../parts/field.tsx';
+import { someOf } from '../../parts/options.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { movementWord } from '../../set-up/words.ts';
 import { guardWord, procedureWords as words } from './words.ts';
 
 /** Choices lie in the form as text, so that a draft keeps them with the rest. */
 const asText = (chosen: readonly string[]): string => chosen.join(' ');
-const asChosen = <T extends string>(text: string, all: readonly T[]): readonly T[] =>
-  all.filter((one) => text.split(' ').includes(one));
 
 /** The words of one step, what it guards against, and which movements ask it again; a hold point keeps its words. */
 export const StepEditor = ({ id, step, onClose }: { id: string; step: Step; onClose: () => void }) => {
@@ -21,16 +22,17 @@ export const StepEditor = ({ id, step, onClose }: { id: string; step: Step; onCl
     reopenedBy: asText(step.reopenedBy),
   });
   const { values } = form;
-  const guards = asChosen(values.value.guards, GUARDS);
-  const reopenedBy = asChosen(values.value.reopenedBy, MOVEMENTS);
+  const guards = someOf(GUARDS, values.value.guards);
+  const reopenedBy = someOf(MOVEMENTS, values.value.reopenedBy);
   const fixed = fixedMovements(step);
   return (
     <form
       onSubmit={async (event) => {
         event.preventDefault();
         const sentence = form.read('sentence', readSentence);
-        if (!sentence) return;
-        const change = { sentence, why: values.value.why.trim(), guards, reopenedBy };
+        const why = form.read('why', (field, typed) => readText(field, typed, LONGEST.note));
+        if (!sentence || why === undefined) return;
+        const change = { sentence, why, guards, reopenedBy };
         if (!(await keepProcedure(id, (p) => changeStep(p, step.key, change), true))) return;
         form.done();
         onClose();

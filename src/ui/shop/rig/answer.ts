@@ -1,8 +1,10 @@
 import { ASSUMED } from '../../../domain/box/assumed.ts';
 import type { Rig } from '../../../domain/box/records.ts';
+import { LONGEST } from '../../../domain/log/bounds.ts';
 import type { Result } from '../../../domain/result.ts';
 import type { Length } from '../../../domain/units/length.ts';
 import { readCount, readLength, readPitch } from '../../../domain/units/read-quantity.ts';
+import { readName } from '../../../domain/units/read-text.ts';
 import { usualFigure } from '../../bench/plan/words.ts';
 import { questionWords, type RigQuestion, rigOptions, rigWords } from './words.ts';
 
@@ -44,16 +46,11 @@ export type TypedQuestion = Exclude<RigQuestion, ChoiceQuestion>;
 const keyed = <T>(result: Result<T>, change: (value: T) => Partial<Rig>): Result<Partial<Rig>> =>
   result.ok ? { ok: true, value: change(result.value) } : result;
 
-const readName = (field: string, typed: string): Result<string> =>
-  typed.trim() === ''
-    ? { ok: false, error: { problem: 'empty', field } }
-    : { ok: true, value: typed.trim().slice(0, 60) };
-
 /** The change that a typed answer makes to a rig, or why it was refused. */
 export const readAnswer = (question: TypedQuestion, typed: string, unit: Unit): Result<Partial<Rig>> => {
   switch (question) {
     case 'name':
-      return keyed(readName(question, typed), (name) => ({ name }));
+      return keyed(readName(question, typed, LONGEST.name), (name) => ({ name }));
     case 'pitch':
       return keyed(readPitch(question, typed, 'tpi'), (pitch) => ({ pitch }));
     case 'teeth':
@@ -82,7 +79,8 @@ export const answerText = (rig: Rig, question: RigQuestion): string | null => {
   const value = rig[question];
   if (value === null) return null;
   if (isLength(value)) return value.text;
-  if (isChoice(question)) return (rigOptions[question] as Record<string, string>)[String(value)] ?? null;
+  if (isChoice(question))
+    return Object.entries(rigOptions[question]).find(([key]) => key === String(value))?.[1] ?? null;
   return String(value);
 };
 
