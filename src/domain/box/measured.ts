@@ -1,12 +1,11 @@
 import type { Bore, BoreMeasure, Caliper } from '../joint/bore.ts';
 import { boundsOf, outside } from '../joint/bounds.ts';
+import { CALIPER_ERROR } from '../joint/least.ts';
 import { firstRefusal, ok, type Refusal, type Result, refuse, within } from '../result.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
 import type { BoreReading, Instrument, TenonReading } from './records.ts';
 import { inSequence } from './sequence.ts';
 
-/** Readings on wood with a caliper are seldom better than this, mm. Common practice, no source. */
-const READING_ERROR: Millimetres = mm(0.03);
 /** Fuzz on crests adds about this to the uncertainty of a reading, mm. An estimate, no source. */
 const FUZZ = 0.05;
 
@@ -89,7 +88,7 @@ export const boreOf = (all: readonly BoreMeasure[], caliper: Caliper): Result<Bo
 
 export const caliperFrom = ({ insideMinusOutside }: Instrument): Caliper => ({
   insideMinusOutside: insideMinusOutside?.mm ?? null,
-  uncertainty: READING_ERROR,
+  uncertainty: CALIPER_ERROR,
 });
 
 /** The bore that was measured with a caliper, or null while there is no reading. Refuses readings that no bore has. */
@@ -131,6 +130,6 @@ export const measuredTenon = (readings: readonly TenonReading[]): MeasuredTenon 
     taper,
     overCrests,
     counted,
-    uncertainty: spreadOf(counted.length, READING_ERROR, overCrests, taper),
+    uncertainty: spreadOf(counted.length, CALIPER_ERROR, overCrests, taper),
   };
 };

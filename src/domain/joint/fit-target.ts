@@ -1,5 +1,6 @@
 import { firstRefusal, ok, type Result, refuse, within } from '../result.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
+import { LEAST_CREST_GAP, LEAST_FLOOR_GAP } from './least.ts';
 
 /** A fit that a hand calls right: clearance between half and one and a half times the wanted one, crests just clear. An estimate, no source. */
 export interface FitTarget {
@@ -12,11 +13,6 @@ export interface FitTarget {
   readonly bottomGap: Millimetres;
 }
 
-/** Crests nearer than this rub on fuzz, mm. An estimate, no source. */
-const LEAST_CREST_GAP = 0.02;
-/** Kept between tenon and floor, mm. Common practice, no source. */
-const LEAST_BOTTOM_GAP = 0.3;
-
 /** The target around a wanted diametral clearance, 0.05 to 3 mm. */
 export const targetFor = (wanted: Millimetres): Result<FitTarget> => {
   const refusal = firstRefusal(within('wantedClearance', wanted, 0.05, 3));
@@ -26,8 +22,8 @@ export const targetFor = (wanted: Millimetres): Result<FitTarget> => {
         wanted,
         least: mm(wanted / 2),
         most: mm(1.5 * wanted),
-        crestGap: mm(LEAST_CREST_GAP),
-        bottomGap: mm(LEAST_BOTTOM_GAP),
+        crestGap: LEAST_CREST_GAP,
+        bottomGap: LEAST_FLOOR_GAP,
       });
 };
 

@@ -3,6 +3,7 @@ import { type Millimetres, mm, moisture } from '../units/brands.ts';
 import { pitchMismatch } from '../wood/movement.ts';
 import type { Shifts } from './flank-shifts.ts';
 import { LARGEST_SHIFT, neckFor, recessForShift } from './largest-cutter.ts';
+import { LEAST_CREST, LEAST_ENGAGEMENT, LEAST_FLOOR_GAP } from './least.ts';
 import { halfwayUp, type PlannedClearance } from './plan-clearance.ts';
 import type { PlanInput } from './plan-input.ts';
 import type { PlanLengths, SlidePlaces } from './plan-lengths.ts';
@@ -27,14 +28,8 @@ export type PlanWarning =
   | { readonly code: 'slide-short'; readonly travel: number; readonly needed: number }
   | { readonly code: 'side-grain'; readonly pitchMismatch: number };
 
-/** Below this share of 0.75 H a wooden thread strips easily. An estimate, no source. */
-const LEAST_ENGAGEMENT = 50;
-/** A thinner crest chips in most woods, mm. An estimate, no source. */
-const LEAST_CREST = 0.15;
 /** In pitches: a wider relief costs more length than it is worth. An estimate, no source. */
 const WIDEST_RELIEF = 1.5;
-/** Kept between tenon and floor, mm. Common practice, no source. */
-const FLOOR_MARGIN = 0.3;
 
 interface Planned {
   readonly input: PlanInput;
@@ -83,7 +78,7 @@ const reliefWide: Look = ({ lengths, input }) =>
   });
 
 const tenonLong: Look = ({ lengths }) =>
-  when(lengths.bottomGap < FLOOR_MARGIN, {
+  when(lengths.bottomGap < LEAST_FLOOR_GAP, {
     code: 'tenon-longer-than-recess',
     tenon: lengths.tenonLength,
     recess: lengths.recessDepth,

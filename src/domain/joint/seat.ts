@@ -1,6 +1,7 @@
 import { ok, type Result, refuse } from '../result.ts';
 import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
 import { outside } from './bounds.ts';
+import { LEAST_FLOOR_GAP } from './least.ts';
 
 const TURN = 2 * Math.PI;
 
@@ -36,16 +37,13 @@ interface SeatRoom {
   readonly freeThread: Millimetres;
 }
 
-/** Kept between tenon and floor, mm. Common practice, no source. */
-const FLOOR_MARGIN = 0.3;
-
 /** Most that may come off a shoulder, mm, and what stops it. */
 export const mostRemoval = (
   room: SeatRoom,
 ): Result<{ readonly removal: Millimetres; readonly limitedBy: 'floor' | 'thread' }> => {
   const refusal = outside({ bottomGap: room.bottomGap, freeThread: room.freeThread });
   if (refusal) return refuse(refusal);
-  const floor = Math.max(0, room.bottomGap - FLOOR_MARGIN);
+  const floor = Math.max(0, room.bottomGap - LEAST_FLOOR_GAP);
   return ok(
     floor <= room.freeThread
       ? { removal: mm(floor), limitedBy: 'floor' }

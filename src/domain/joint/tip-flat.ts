@@ -1,6 +1,7 @@
 import { ok, type Result, refuse } from '../result.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
 import { outside } from './bounds.ts';
+import { CALIPER_ERROR } from './least.ts';
 import { SLOPE } from './profile.ts';
 
 /** A scrap pair cut with one cutter, and the end play felt when screwed together. */
@@ -23,9 +24,6 @@ export interface LearnedTip {
   readonly uncertainty: Millimetres;
 }
 
-/** Readings with a caliper and a dial are seldom better than this, mm. Common practice, no source. */
-const USUAL_UNCERTAINTY = 0.03;
-
 /**
  * The tip flat f, mm, that explains a scrap pair's end play B: f = (P + B - 2 s - (Dr - Dt + 2(df + dm)) tan A)/2.
  * Good to (u/2) sqrt(1 + 10 tan^2 A), u the uncertainty of one reading: 1.04 u. Readings that ask for a tip below nothing
@@ -33,7 +31,7 @@ const USUAL_UNCERTAINTY = 0.03;
  */
 export const learnTipFlat = (pair: ScrapPair): Result<LearnedTip> => {
   const { pitch, recess, tenon, recessDepth, tenonDepth, endPlay } = pair;
-  const { flankShifts = mm(0), uncertainty = mm(USUAL_UNCERTAINTY) } = pair;
+  const { flankShifts = mm(0), uncertainty = CALIPER_ERROR } = pair;
   const refusal = outside({
     pitch,
     recess,
