@@ -118,7 +118,7 @@ const every: Readonly<Record<string, () => Result<unknown>>> = {
   'tenon from engagement': () => tenonFromEngagement(form, wanted, 75, '0.75H'),
   'tenon from depth': () => tenonFromDepth(form, wanted, mm(1.633)),
   'fit of a pair': () => fitOf(pair),
-  'measured tenon against the plan': () => checkTenon(mm(42.6), pair, mm(0.05)),
+  'measured tenon against the plan': () => checkTenon({ mean: mm(42.6), taper: null }, pair, mm(0.05)),
   'bore from its readings': () =>
     boreOf(
       [

@@ -180,6 +180,40 @@ describe('what the screen says', () => {
     expect(screen.getByText(/^The tenon is \d+ thou over: this depth suits it\.$/)).toBeTruthy();
   });
 
+  it('a tenon with too little thread is not said to be suited by any depth', async () => {
+    await cutRecess();
+    await change(id, (box) => ({
+      ...box,
+      tenon: [{ id: 't', seq: 2, where: 'end', diameter: length(40.3, '40.3 mm'), overCrests: false }],
+    }));
+    await setUp(id, 'tenon');
+    await show(id, CutTenon);
+    expect(await screen.findByText(/^Only \d+ % of the thread would engage/)).toBeTruthy();
+    expect(screen.queryByText(/this depth suits it/)).toBeNull();
+  });
+
+  it('a recess cut too shallow is said on what was cut, and the big button is one more pass', async () => {
+    await setUp(id, 'recess');
+    for (const [depth, isLast] of [
+      [0.4, false],
+      [0.7, true],
+    ] as const) {
+      const run = await runOf(id, 'recess');
+      if (!run) throw new Error('no run');
+      await recordPass(id, {
+        part: 'recess',
+        run,
+        depth: length(depth, `${depth} mm`),
+        correction: false,
+        isLast,
+      });
+    }
+    await show(id, CutRecess);
+    expect((await screen.findByRole('alert')).textContent).toMatch(/engage.*Cut the recess deeper first\.$/);
+    expect(screen.getByRole('link', { name: 'Once more with the cutter' }).className).toBe('act main');
+    expect(screen.getByRole('link', { name: 'Go on' }).className).toBe('act');
+  });
+
   it('without a count: stop where the dry run stopped, and a way to note the turns', async () => {
     await setUp(id, 'recess', { turns: null });
     await show(id, CutRecess);

@@ -1,8 +1,10 @@
 import { type Bore, type TenonTarget, tenonForBore } from '../joint/bore.ts';
-import { type Pair, tenonForClearance } from '../joint/fit.ts';
+import { type BrokenLimit, brokenLimits } from '../joint/broken-limits.ts';
+import type { Pair } from '../joint/fit.ts';
 import { type JointPlan, planJoint } from '../joint/plan.ts';
 import type { PlanInput } from '../joint/plan-input.ts';
 import { checkTenon, type TenonCheck } from '../joint/tenon-check.ts';
+import { tenonForRecess } from '../joint/tenon-for-recess.ts';
 import { ok, type Result } from '../result.ts';
 import type { Part } from '../setup/events.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
@@ -33,8 +35,10 @@ export interface CalculatedBox {
   readonly depthCut: Readonly<Record<Part, Millimetres | null>>;
   /** How deep the recess was cut, when that is not what was planned. */
   readonly recessCutTo: Millimetres | null;
-  /** Tenon of the target; depths as planned, that of the recess as cut. */
+  /** Tenon of the target and the depth to cut it to; the recess as deep as it was cut, else as planned. */
   readonly pair: Pair;
+  /** What that pair breaks; where nothing is wrong with the plan, the recess as it was cut. */
+  readonly limits: readonly BrokenLimit[];
   readonly tenon: MeasuredTenon | null;
   readonly check: TenonCheck | null;
 }
@@ -68,18 +72,25 @@ export const calculate = (box: Sized, given: Given): Result<CalculatedBox> => {
   const recessCutTo = cut.recess !== null && Math.abs(cut.recess - depth) > SAME_DEPTH ? cut.recess : null;
   const tipFlat = input.cutter.tipFlat;
   const recess = { diameter: bore.value.mean, depth: recessCutTo ?? depth, tipFlat };
-  const asCut = tenonForClearance({ pitch: input.pitch, recess, tenon: { depth, tipFlat } }, clearance);
+  const asCut = tenonForRecess({ pitch: input.pitch, recess }, plan.sizes, clearance, plan.shifts.tenon);
   if (!asCut.ok) return asCut;
-  const allowance = recessCutTo === null ? plannedAllowance : mm(asCut.value - bore.value.mean);
+  const allowance = recessCutTo === null ? plannedAllowance : asCut.value.allowance;
   const target = tenonForBore(bore.value, allowance, clearance, caliperFrom(given.caliper));
   if (!target.ok) return target;
   const pair: Pair = {
     pitch: input.pitch,
     recess: { ...recess, flankShift: plan.shifts.recess },
-    tenon: { diameter: target.value.tenon, depth, tipFlat, flankShift: plan.shifts.tenon },
+    tenon: {
+      diameter: target.value.tenon,
+      depth: recessCutTo === null ? depth : asCut.value.depth,
+      tipFlat,
+      flankShift: plan.shifts.tenon,
+    },
   };
+  const limits = brokenLimits(pair);
+  if (!limits.ok) return limits;
   const tenon = measuredTenon(pieceAt(box, 'tenon').readings);
-  const check = tenon ? checkTenon(tenon.mean, pair, target.value.tolerance) : ok(null);
+  const check = tenon ? checkTenon(tenon, pair, target.value.tolerance) : ok(null);
   if (!check.ok) return check;
   return ok({
     given,
@@ -92,6 +103,7 @@ export const calculate = (box: Sized, given: Given): Result<CalculatedBox> => {
     depthCut: cut,
     recessCutTo,
     pair,
+    limits: limits.value,
     tenon,
     check: check.value,
   });

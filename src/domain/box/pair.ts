@@ -17,12 +17,11 @@ import { pieceAt } from './piece.ts';
 export const passesTo = ({ input }: CalculatedBox, depth: Millimetres): Result<readonly PlannedPass[]> =>
   planPasses(input, depth);
 
-/** What a piece is cut to: a tenon off its size, to the depth that suits it. */
+/** What a piece is cut to: a tenon that was measured, or whose recess was cut too shallow, to a depth of its own. */
 export const passesOf = (part: Part, calculated: CalculatedBox): Result<readonly PlannedPass[]> => {
-  const { plan, check } = calculated;
-  return part === 'tenon' && check && check.verdict !== 'right'
-    ? passesTo(calculated, check.depthToSuit)
-    : ok(plan.passes);
+  const { plan, check, pair } = calculated;
+  const depth = part === 'tenon' ? (check?.depth ?? pair.tenon.depth) : plan.sizes.depth;
+  return depth === plan.sizes.depth ? ok(plan.passes) : passesTo(calculated, depth);
 };
 
 /** The pair that the record so far is making: measured where it is, cut where it is, else what its passes will make. */

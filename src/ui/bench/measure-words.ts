@@ -1,6 +1,7 @@
 import type { BoreReading, TenonReading } from '../../domain/box/records.ts';
 import type { Bore } from '../../domain/joint/bore.ts';
 import type { FitTarget } from '../../domain/joint/fit-target.ts';
+import { CALIPER_ERROR } from '../../domain/joint/least.ts';
 import type { TenonCheck } from '../../domain/joint/tenon-check.ts';
 import type { Millimetres } from '../../domain/units/brands.ts';
 import { amountWords } from './plan/words.ts';
@@ -15,9 +16,6 @@ const tenonWhere: Readonly<Record<TenonReading['where'], string>> = {
   end: 'At the end',
   shoulder: 'By the shoulder',
 };
-
-/** Less than this cannot be told with a caliper on wood, mm. Common practice, no source. */
-const CANNOT_TELL = 0.03;
 
 export const measureWords = {
   save: 'Save',
@@ -60,7 +58,7 @@ export const boreWords = {
 export const taperWords = ({ taper }: Bore, tolerance: Millimetres, unit: Unit): string => {
   if (taper === null) return 'Taper: not known. Read it at the mouth and by the relief.';
   const amount = amountWords(Math.abs(taper), unit);
-  if (Math.abs(taper) < CANNOT_TELL) return 'Parallel, as near as a caliper tells.';
+  if (Math.abs(taper) < CALIPER_ERROR) return 'Parallel, as near as a caliper tells.';
   const way = taper > 0 ? `Opens ${amount} toward the mouth.` : `Narrows ${amount} toward the mouth.`;
   return Math.abs(taper) > tolerance ? `${way} True it before you thread: the crests will drag.` : way;
 };
@@ -68,7 +66,7 @@ export const taperWords = ({ taper }: Bore, tolerance: Millimetres, unit: Unit):
 /** Out-of-round in words. */
 export const roundWords = ({ outOfRound }: Bore, tolerance: Millimetres, unit: Unit): string => {
   if (outOfRound === null) return 'Round or oval: not known. Read along and across the rings.';
-  if (outOfRound < CANNOT_TELL) return 'Round, as near as a caliper tells.';
+  if (outOfRound < CALIPER_ERROR) return 'Round, as near as a caliper tells.';
   const amount = `${amountWords(outOfRound, unit)} out of round.`;
   return outOfRound > tolerance ? `${amount} Let the wood settle, then true it again.` : amount;
 };
@@ -96,6 +94,7 @@ export const tenonWords = {
   where: 'Where',
   whereWord: tenonWhere,
   right: 'On size',
+  withinError: (amount: string) => `${amount} off, within caliper error.`,
   over: 'Take off',
   under: 'Under size by',
   measured: (measured: string, wanted: string) => `Measured ${measured}, wanted ${wanted}`,
@@ -105,9 +104,8 @@ export const tenonWords = {
   shallower: (depth: string, planned: string) =>
     `Cut its thread only to ${depth} instead of ${planned}: that gives the clearance back.`,
   dial: (dial: string) => `Dial: ${dial}.`,
-  crestsRub: 'Deeper alone will not do: its crests would rub in the recess. Take some off.',
+  asItIs: 'Cut it as it is: to the set-up',
   engages: (percent: string) => `Then ${percent} of the thread engages.`,
-  noThread: 'It is no bigger than the recess: no thread would hold. Measured right?',
   turnedAgain: 'Turned it down? Measure it again.',
   reading: ({ where, diameter, overCrests }: TenonReading) =>
     `${tenonWhere[where]} ${diameter.text}${overCrests ? ', over crests' : ''}`,
@@ -116,16 +114,23 @@ export const tenonWords = {
 /** Taper of a tenon in words. */
 export const tenonTaperWords = (taper: number | null, unit: Unit): string => {
   if (taper === null) return 'Taper: not known. Read it at the end and by the shoulder.';
-  if (Math.abs(taper) < CANNOT_TELL) return 'Parallel, as near as a caliper tells.';
+  if (Math.abs(taper) < CALIPER_ERROR) return 'Parallel, as near as a caliper tells.';
   return `${amountWords(Math.abs(taper), unit)} bigger ${taper > 0 ? 'by the shoulder' : 'at the end'}.`;
 };
 
+/** A clearance follows from two readings, mm. */
+const CLEARANCE_ERROR = Math.SQRT2 * CALIPER_ERROR;
+
 /** What a tenon as it is would do to the fit: how it would go on, and the play a hand would feel. */
-export const fitWords = ({ fit }: TenonCheck, band: FitTarget, unit: Unit): string => {
+export const fitWords = ({ fit }: Pick<TenonCheck, 'fit'>, band: FitTarget, unit: Unit): string => {
   const play = `${amountWords(fit.endPlay, unit)} of end play`;
   const clearance = `${amountWords(fit.clearance, unit)} of clearance`;
-  if (fit.clearance <= 0)
+  if (fit.clearance <= -CLEARANCE_ERROR)
     return `it will not go on. The flanks meet ${amountWords(-fit.clearance, unit)} too soon.`;
+  if (fit.clearance <= 0) return 'it may not go on: no clearance, within caliper error.';
+  const near = (edge: number) => Math.abs(fit.clearance - edge) < CLEARANCE_ERROR;
+  if (near(band.least)) return `easy or stiff, within caliper error. ${clearance}, ${play}.`;
+  if (near(band.most)) return `easy or slack, within caliper error. ${clearance}, ${play}.`;
   if (fit.clearance < band.least) return `stiff. ${clearance}, ${play}.`;
   if (fit.clearance > band.most) return `slack. ${clearance}, ${play}: it will rock.`;
   return `it goes on easily. ${clearance}, ${play}.`;

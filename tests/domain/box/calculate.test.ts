@@ -173,7 +173,7 @@ describe('what is measured takes the place of what was planned', () => {
 
   it('a tenon over size can be cut deeper by half of it, in the passes of the plan', () => {
     const found = calculated({ tenon: [tenonAt('1', 'end', calculated().target.tenon + 0.2)] });
-    const depth = found.check?.depthToSuit ?? mm(0);
+    const depth = found.check?.depth ?? mm(0);
     const passes = passesTo(found, depth);
     expect(depth - found.plan.sizes.depth).toBeCloseTo(0.1, 9);
     expect(passes.ok && passes.value.map((pass) => pass.depth / depth)).toEqual([

@@ -88,25 +88,29 @@ describe('a tenon before it is threaded', () => {
     tenon: { ...cut, diameter: mm(42.4747) },
   };
 
+  const turned = (diameter: number) => ({ mean: mm(diameter), taper: null });
+
   test('over size takes as much from the clearance; half as much more depth gives it back', () => {
     const plannedFit = gotten(fitOf(planned));
-    const check = gotten(checkTenon(mm(42.5747), planned, mm(0.05)));
+    const check = gotten(checkTenon(turned(42.5747), planned, mm(0.05)));
     expect(check.verdict).toBe('over');
     expect(check.fit.clearance).toBeCloseTo(plannedFit.clearance - 0.1, 9);
-    expect(check.toTurnOff).toBeCloseTo(0.1, 9);
-    const deeper = { ...planned.tenon, diameter: mm(42.5747), depth: check.depthToSuit };
+    const deeper = { ...planned.tenon, diameter: mm(42.5747), depth: check.depth };
     expect(gotten(fitOf({ ...planned, tenon: deeper })).clearance).toBeCloseTo(plannedFit.clearance, 9);
   });
 
   test('under size adds to it; within tolerance is right', () => {
-    expect(gotten(checkTenon(mm(42.3), planned, mm(0.05)))).toMatchObject({ verdict: 'under', toTurnOff: 0 });
-    expect(gotten(checkTenon(mm(42.5), planned, mm(0.05))).verdict).toBe('right');
+    expect(gotten(checkTenon(turned(42.3), planned, mm(0.05)))).toMatchObject({
+      verdict: 'under',
+      mend: null,
+    });
+    expect(gotten(checkTenon(turned(42.5), planned, mm(0.05))).verdict).toBe('right');
   });
 
   test('off by all of the tolerance is still right', () => {
     const round = { ...planned, tenon: { ...cut, diameter: mm(42.5) } };
-    expect(gotten(checkTenon(mm(42.75), round, mm(0.25))).verdict).toBe('right');
-    expect(gotten(checkTenon(mm(42.25), round, mm(0.25))).verdict).toBe('right');
+    expect(gotten(checkTenon(turned(42.75), round, mm(0.25))).verdict).toBe('right');
+    expect(gotten(checkTenon(turned(42.25), round, mm(0.25))).verdict).toBe('right');
   });
 });
 

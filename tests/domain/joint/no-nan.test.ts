@@ -56,7 +56,7 @@ const answers = (side: 'recess' | 'tenon', numbers: readonly number[]): readonly
     engagement.usualEngagement(mm(a)),
     fitOf(pair),
     tenonForClearance(pair, mm(h)),
-    checkTenon(mm(h), pair, mm(b)),
+    checkTenon({ mean: mm(h), taper: mm(g) }, pair, mm(b)),
     helix.flankShift(disc),
     largest.recessForShift(mm(a), mm(b), mm(c)),
     largest.neckFor(mm(a), mm(b)),

@@ -105,12 +105,12 @@ const cases: readonly Case[] = [
   {
     name: 'checkTenon, the measured tenon',
     good: { tenon: 42.4, tolerance: 0.05 },
-    ask: (at) => checkTenon(mm(at('tenon')), planned(42.4), mm(at('tolerance'))),
+    ask: (at) => checkTenon({ mean: mm(at('tenon')), taper: null }, planned(42.4), mm(at('tolerance'))),
   },
   {
     name: 'checkTenon, the planned tenon',
     good: { tenon: 42.4 },
-    ask: (at) => checkTenon(mm(42.4), planned(at('tenon')), mm(0.05)),
+    ask: (at) => checkTenon({ mean: mm(42.4), taper: null }, planned(at('tenon')), mm(0.05)),
   },
   {
     name: 'learnTipFlat',

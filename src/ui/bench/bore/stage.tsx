@@ -9,6 +9,7 @@ import { pieceAt } from '../../../domain/box/piece.ts';
 import type { Box } from '../../../domain/box/records.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
+import { recessFaultWords } from '../limit-words.ts';
 import { measureWords, roundWords, taperWords, boreWords as words } from '../measure-words.ts';
 import { AssumedNote } from '../plan/assumptions.tsx';
 import { BigAnswer } from '../plan/big-answer.tsx';
@@ -81,6 +82,7 @@ const WORTH_ASKING = 1;
 const TenonToTurn = ({ calculated, box }: { calculated: CalculatedBox; box: Box }) => {
   const { unit } = settings.value;
   const { bore, target, recessCutTo, plan } = calculated;
+  const fault = recessFaultWords(calculated, unit);
   const offPlan = bore.mean - box.plan.opening.mm;
   return (
     <>
@@ -103,7 +105,9 @@ const TenonToTurn = ({ calculated, box }: { calculated: CalculatedBox; box: Box 
         <p>{roundWords(bore, target.tolerance, unit)}</p>
         {bore.overCrests && <p>{measureWords.overCrestsNote}</p>}
         {recessCutTo !== null && (
-          <p>{words.cutTo(sizeWords(recessCutTo, unit), sizeWords(plan.sizes.depth, unit))}</p>
+          <p class={fault ? 'ask' : ''}>
+            {fault ?? words.cutTo(sizeWords(recessCutTo, unit), sizeWords(plan.sizes.depth, unit))}
+          </p>
         )}
         {Math.abs(offPlan) > WORTH_ASKING && (
           <p class="ask">

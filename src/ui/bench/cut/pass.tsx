@@ -7,12 +7,10 @@ import type { Rig } from '../../../domain/box/records.ts';
 import type { PlannedPass } from '../../../domain/joint/plan.ts';
 import type { Part } from '../../../domain/setup/events.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
-import { type Millimetres, mm } from '../../../domain/units/brands.ts';
 import { writeLength } from '../../../domain/units/write-quantity.ts';
 import { feel } from '../../set-up/feel.ts';
 import { partName } from '../../set-up/words.ts';
 import { goInstead } from '../../shell/route.ts';
-import { stepWords } from '../../words/dial.ts';
 import { CutMoved } from './moved.tsx';
 import { CutRecord } from './record.tsx';
 import { CutScreen } from './screen.tsx';
@@ -25,12 +23,12 @@ interface Props {
   readonly rig: Rig;
   readonly next: NextPass<PlannedPass>;
   readonly of: number;
-  /** How much over size the tenon was measured, when this depth makes up for it. */
-  readonly over: Millimetres | null;
+  /** What the tenon's measured size means for this depth. */
+  readonly note: string | null;
 }
 
 /** The next planned pass: one tap once it is cut and the cutter stands still. The last one closes the set-up and goes on. */
-export const CutPass = ({ onHand, part, run, rig, next, of, over }: Props) => {
+export const CutPass = ({ onHand, part, run, rig, next, of, note }: Props) => {
   const aside = useSignal<'moved' | 'list' | null>(null);
   const { pass, number, isLast } = next;
   const last = cutsOf(onHand.box, part).at(-1);
@@ -57,7 +55,7 @@ export const CutPass = ({ onHand, part, run, rig, next, of, over }: Props) => {
       hand={rig.hand}
       depth={pass.depth}
       dial={pass.dial}
-      before={number > 1 || last ? words.between : over === null ? words.noTap : suits(over)}
+      before={number > 1 || last ? words.between : (note ?? words.noTap)}
       act={words.cutPass(number)}
       actShort={words.cutPassShort(number)}
       onCut={cut}
@@ -67,6 +65,3 @@ export const CutPass = ({ onHand, part, run, rig, next, of, over }: Props) => {
     />
   );
 };
-
-const suits = (over: Millimetres): string =>
-  words.suits(stepWords(mm(Math.abs(over)), settings.value.unit), over > 0);

@@ -20,27 +20,35 @@ interface Props {
   readonly part: Part;
   readonly run: RunState;
   readonly onBack?: () => void;
+  /** What this cut does to the joint, when it is not within limits; how much deeper it is to be cut, mm. */
+  readonly fault?: { readonly says: string; readonly deeper: number | null } | null;
 }
 
 /** What was cut, each pass open to being put right; and how to go on from here. */
-export const CutRecord = ({ onHand, part, run, onBack }: Props) => {
+export const CutRecord = ({ onHand, part, run, onBack, fault = null }: Props) => {
   const cuts = cutsOf(onHand.box, part);
   const last = cuts.at(-1);
+  const more = fault?.deeper ?? 0;
   const finish = async () => {
     if (await record({ kind: 'closed', how: 'cut' }, run)) goInstead('bench');
   };
   return (
     <>
+      {fault && (
+        <p class="ask" role="alert">
+          {fault.says}
+        </p>
+      )}
       {onBack ? (
         <button type="button" class="main" onClick={onBack}>
           {words.backToCut}
         </button>
       ) : run.closed === null ? (
-        <button type="button" class="main" onClick={finish}>
+        <button type="button" class={fault ? '' : 'main'} onClick={finish}>
           {words.closeCut}
         </button>
       ) : (
-        <a class="act main" href={hrefTo('bench')}>
+        <a class={fault ? 'act' : 'act main'} href={hrefTo('bench')}>
           {words.goOn}
         </a>
       )}
@@ -66,7 +74,7 @@ export const CutRecord = ({ onHand, part, run, onBack }: Props) => {
         </section>
       )}
       {run.closed === 'cut' && (
-        <a class="act" href={hrefTo('bench', `cut-${part}`, 'again', '0')}>
+        <a class={more ? 'act main' : 'act'} href={hrefTo('bench', `cut-${part}`, 'again', `${more}`)}>
           {words.onceMore}
         </a>
       )}

@@ -1,11 +1,14 @@
 import './style.css';
+import { settings } from '../../../app/session.ts';
 import { type CalculatedBox, calculate } from '../../../domain/box/calculate.ts';
 import { depthReached, nextPass } from '../../../domain/box/cuts.ts';
 import { passesOf } from '../../../domain/box/pair.ts';
 import { isReady, latestRun, type Stage } from '../../../domain/box/stages.ts';
 import type { Part } from '../../../domain/setup/events.ts';
-import type { Millimetres } from '../../../domain/units/brands.ts';
+import { mm } from '../../../domain/units/brands.ts';
 import { hrefTo, route } from '../../shell/route.ts';
+import { stepWords } from '../../words/dial.ts';
+import { mendWords, recessFaultWords } from '../limit-words.ts';
 import type { StageProps } from '../stage-props.ts';
 import { CutAgain } from './again.tsx';
 import { CutNotReady } from './not-ready.tsx';
@@ -45,12 +48,26 @@ const CutStage = ({ onHand, runs, stage }: StageProps & { readonly stage: Stage 
   const next = nextPass(passes.value, reached);
   if (run.closed === null && next)
     return (
-      <CutPass {...shared} next={next} of={passes.value.length} over={overSize(part, calculated.value)} />
+      <CutPass {...shared} next={next} of={passes.value.length} note={noteFor(part, calculated.value)} />
     );
-  return <CutRecord onHand={onHand} part={part} run={run} />;
+  const fault = part === 'recess' ? recessFault(calculated.value) : null;
+  return <CutRecord onHand={onHand} part={part} run={run} fault={fault} />;
 };
 
 export default CutStage;
 
-const overSize = (part: Part, { check }: CalculatedBox): Millimetres | null =>
-  part === 'tenon' && check && check.verdict !== 'right' ? check.over : null;
+const recessFault = (calculated: CalculatedBox) => {
+  const says = recessFaultWords(calculated, settings.value.unit);
+  const deeper = calculated.plan.sizes.depth - (calculated.recessCutTo ?? 0);
+  return says === null ? null : { says, deeper: deeper > 0 ? deeper : null };
+};
+
+/** What the tenon's size means for its depth, when it is not as planned. */
+const noteFor = (part: Part, calculated: CalculatedBox): string | null => {
+  const { check } = calculated;
+  if (part === 'recess' || !check) return null;
+  const { unit } = settings.value;
+  if (check.mend) return mendWords(check.mend, calculated, unit);
+  if (check.verdict === 'right') return null;
+  return words.suits(stepWords(mm(Math.abs(check.over)), unit), check.over > 0);
+};

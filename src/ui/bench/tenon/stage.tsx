@@ -5,9 +5,11 @@ import { changeBox } from '../../../app/boxes.ts';
 import { settings } from '../../../app/session.ts';
 import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import { depthReached, isThreaded } from '../../../domain/box/cuts.ts';
+import type { Mend } from '../../../domain/joint/tenon-check.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { ReadingList, withAt } from '../bore/reading-list.tsx';
+import { mendActWords, recessFaultWords } from '../limit-words.ts';
 import { measureWords, tenonWords as words } from '../measure-words.ts';
 import { AssumedNote } from '../plan/assumptions.tsx';
 import { BigAnswer } from '../plan/big-answer.tsx';
@@ -26,7 +28,9 @@ const TenonStage = ({ onHand }: StageProps) => {
   const { calculated } = known;
   const isFirst = box.tenon.length === 0;
   const counted = calculated.ok ? (calculated.value.tenon?.counted ?? []) : box.tenon;
-  const isOver = calculated.ok && calculated.value.check?.verdict === 'over';
+  const check = calculated.ok ? calculated.value.check : null;
+  const mend = check?.mend ?? null;
+  const isOver = check?.verdict === 'over';
   const setUp = box.plan.route === 'recess-first' ? 'set-up-tenon' : 'set-up-recess';
   return (
     <>
@@ -54,22 +58,55 @@ const TenonStage = ({ onHand }: StageProps) => {
         }
       />
       {calculated.ok && <AssumedNote assumed={calculated.value.assumed} />}
-      {!isFirst && (
+      {!isFirst && mend && calculated.ok && (
         <div class="dock">
-          <a class="act main" href={hrefTo('bench', setUp)}>
-            {measureWords.toSetUp}
-          </a>
+          <MendAct mend={mend} calculated={calculated.value} />
         </div>
       )}
+      {!isFirst &&
+        (mend ? (
+          <a class="act" href={hrefTo('bench', setUp)}>
+            {words.asItIs}
+          </a>
+        ) : (
+          <div class="dock">
+            <a class="act main" href={hrefTo('bench', setUp)}>
+              {measureWords.toSetUp}
+            </a>
+          </div>
+        ))}
     </>
   );
 };
 
 export default TenonStage;
 
+/** Where the mend is done, or the field that takes the reading after it. */
+const MendAct = ({ mend, calculated }: { mend: Mend; calculated: CalculatedBox }) => {
+  const word = mendActWords(mend, calculated, settings.value.unit);
+  if (mend.kind !== 'joint')
+    return (
+      <button
+        type="button"
+        class="main"
+        onClick={() => document.querySelector<HTMLElement>('.plan-form input')?.focus()}
+      >
+        {word}
+      </button>
+    );
+  const { recessCutTo, plan } = calculated;
+  const place = recessCutTo === null ? 'plan' : recessCutTo < plan.sizes.depth ? 'set-up-recess' : 'bore';
+  return (
+    <a class="act main" href={hrefTo('bench', place)}>
+      {word}
+    </a>
+  );
+};
+
 const Answer = ({ calculated, pitch }: { calculated: CalculatedBox; pitch: string }) => {
   const { unit } = settings.value;
   const { target, tenon, check, isBoreMeasured } = calculated;
+  const fault = recessFaultWords(calculated, unit);
   if (tenon && check)
     return (
       <>
@@ -84,6 +121,7 @@ const Answer = ({ calculated, pitch }: { calculated: CalculatedBox; pitch: strin
         text={sizeWords(target.tenon, unit)}
         beside={measureWords.plusOrMinus(amountWords(target.tolerance, unit))}
       />
+      {fault && <p class="ask">{fault}</p>}
       {!isBoreMeasured && (
         <p>
           {words.noBore} <a href={hrefTo('bench', 'bore')}>{words.toBore}</a>
