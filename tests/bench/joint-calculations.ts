@@ -141,7 +141,7 @@ const every: Readonly<Record<string, () => Result<unknown>>> = {
   'deepening from two tries': () =>
     deepenFromTwoTries({ deepened: mm(0.06), turnsBefore: turns(1), turnsAfter: turns(2) }, mm(0.35)),
   'seat and grain': () =>
-    planSeat(pitch, { toGo: rad(1) }, 'figure', { bottomGap: mm(3), freeThread: mm(3) }),
+    planSeat(pitch, { toGo: rad(1) }, 'figure', { bottomGap: mm(3), freeThread: mm(3) }, mm(0.05)),
   'advice on a trial fit': () => adviceFor(trial, joint),
   'play under lean': () =>
     axialPlay({

@@ -3,7 +3,7 @@ import 'fake-indexeddb/auto';
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import SeatStage from '../../src/ui/bench/seat/stage.tsx';
-import { boxOf, newBox, show } from './cut-box-on-bench.tsx';
+import { boxOf, change, length, newBox, show } from './cut-box-on-bench.tsx';
 
 let id = '';
 beforeEach(async () => {
@@ -45,9 +45,56 @@ describe('the seat', () => {
     await press('What comes off?');
     // Pitch times angle over a turn, 7.5 of the 40 degrees left to burnishing: 0.1 in * 32.5/360 = 0.009 in.
     expect(await screen.findByText('0.009 in')).toBeTruthy();
-    expect(screen.getByRole('heading', { name: 'Rub off 0.004 in, half of it. Try again.' })).toBeTruthy();
-    expect(screen.getByText(/can come off before the tenon meets the floor/)).toBeTruthy();
+    expect(
+      screen.getByRole('heading', { name: 'Rub off 0.004 in, at most half of it. Try again.' }),
+    ).toBeTruthy();
+    expect(
+      screen.getByText(/can come off before the tenon meets the floor. That is from the plan/),
+    ).toBeTruthy();
     expect((await seats())[0]).toMatchObject({ degreesToGo: 40, takenFrom: 'tenon-shoulder' });
+  });
+
+  it('so little to go that a step would turn it past: a stroke or two, and no figure', async () => {
+    await show(id, SeatStage);
+    // 0.014 mm in total, where a hand measures 2 thou off at best.
+    await degrees('9.5');
+    await press('What comes off?');
+    expect(await screen.findByRole('heading', { name: 'Rub off a stroke or two. Try again.' })).toBeTruthy();
+    expect(screen.queryByText(/Rub off 0/)).toBeNull();
+  });
+
+  it('the gap to the floor that was measured is the room there is, less what was rubbed off since', async () => {
+    await change(id, (box) => ({
+      ...box,
+      trials: [
+        {
+          id: 'f',
+          seq: 1,
+          at: 1,
+          right: true,
+          goingOn: [],
+          seated: null,
+          threads: [],
+          marks: null,
+          endPlay: null,
+          bottomGap: length(0.7, '0.7 mm'),
+          turnsOn: null,
+          afterFinish: false,
+        },
+      ],
+    }));
+    await show(id, SeatStage);
+    await degrees('50');
+    await press('What comes off?');
+    // 0.7 less the 0.3 mm kept to the floor is 0.016 in.
+    expect(
+      await screen.findByText(/^In all, 0\.016 in can come off before the tenon meets the floor\.\s*$/),
+    ).toBeTruthy();
+    await press('Tried it again');
+    await degrees('20');
+    await press('What comes off?');
+    // 30 degrees of a turn of 0.1 in are gone.
+    expect(await screen.findByText(/^In all, 0\.007 in can come off/)).toBeTruthy();
   });
 
   it('gone past by 10 degrees is 350 still to go, for which there is no room; oval parts need only the half turn', async () => {

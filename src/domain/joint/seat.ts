@@ -1,6 +1,7 @@
-import { ok, type Result, refuse } from '../result.ts';
+import { firstRefusal, ok, type Result, refuse, within } from '../result.ts';
 import { type Millimetres, mm, type Radians, rad } from '../units/brands.ts';
 import { outside } from './bounds.ts';
+import { steps } from './dial.ts';
 import { LEAST_FLOOR_GAP } from './least.ts';
 
 const TURN = 2 * Math.PI;
@@ -59,21 +60,24 @@ interface SeatPlan {
   readonly toGo: Radians;
   /** To take off in all, the last few degrees left to burnishing. */
   readonly removal: Millimetres;
-  /** To take off before trying again: half of it. */
+  /** To take off before trying again: the whole steps in half of it; nothing where half is less than a hand can measure off. */
   readonly firstStep: Millimetres;
   readonly most: Millimetres;
   readonly limitedBy: 'floor' | 'thread';
 }
 
-/** What to take off a shoulder for the grain to line up; more than the joint has room for is a conflict. */
+/** What to take off a shoulder, in steps that a hand can measure, for the grain to line up; more than the joint has room for is a conflict. */
 export const planSeat = (
   pitch: Millimetres,
   at: Misalignment,
   match: 'figure' | 'oval',
   room: SeatRoom,
+  step: Millimetres,
 ): Result<SeatPlan> => {
   const angle = toGo(at, match);
   if (!angle.ok) return angle;
+  const refusal = firstRefusal(within('step', step, 0.001, 1));
+  if (refusal) return refuse(refusal);
   const removal = shoulderRemoval(pitch, rad(Math.max(0, angle.value - SHORT)));
   if (!removal.ok) return removal;
   const most = mostRemoval(room);
@@ -91,7 +95,7 @@ export const planSeat = (
   return ok({
     toGo: angle.value,
     removal: removal.value,
-    firstStep: mm(removal.value / 2),
+    firstStep: steps(Math.floor(removal.value / 2 / step), step),
     most: most.value.removal,
     limitedBy: most.value.limitedBy,
   });

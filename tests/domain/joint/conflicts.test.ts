@@ -150,18 +150,18 @@ describe('the same of tries, cutters, passes and seats', () => {
 
   test('grain just as far off as there is room for; floor and thread that stop it together', () => {
     const room = { bottomGap: mm(1.3), freeThread: mm(1.3 - 0.3) };
-    const seat = gotten(planSeat(mm(P), { toGo: rad(1) }, 'figure', room));
+    const seat = gotten(planSeat(mm(P), { toGo: rad(1) }, 'figure', room, mm(0.05)));
     expect(seat).toMatchObject({ limitedBy: 'floor', most: 1 });
   });
 
   test('grain further off than the room there is to turn', () => {
     const at = { toGo: rad(5) };
-    expect(refusalOf(planSeat(mm(P), at, 'figure', { bottomGap: mm(0.8), freeThread: mm(3) }))).toEqual(
-      conflict(['toGo', 5], ['bottomGap', 0.8], (2 * Math.PI * 0.5) / P, 'angle'),
-    );
-    expect(refusalOf(planSeat(mm(P), at, 'figure', { bottomGap: mm(3), freeThread: mm(0.4) }))).toEqual(
-      conflict(['toGo', 5], ['freeThread', 0.4], (2 * Math.PI * 0.4) / P, 'angle'),
-    );
+    expect(
+      refusalOf(planSeat(mm(P), at, 'figure', { bottomGap: mm(0.8), freeThread: mm(3) }, mm(0.05))),
+    ).toEqual(conflict(['toGo', 5], ['bottomGap', 0.8], (2 * Math.PI * 0.5) / P, 'angle'));
+    expect(
+      refusalOf(planSeat(mm(P), at, 'figure', { bottomGap: mm(3), freeThread: mm(0.4) }, mm(0.05))),
+    ).toEqual(conflict(['toGo', 5], ['freeThread', 0.4], (2 * Math.PI * 0.4) / P, 'angle'));
   });
 });
 

@@ -20,6 +20,7 @@ import {
 } from '../../../src/domain/units/brands.ts';
 import { gotten, refusalOf } from './results.ts';
 
+const STEP = mm(0.05);
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('climb or conventional', () => {
@@ -188,17 +189,30 @@ describe('seat and grain', () => {
 
   test('a plan stops short by what a shoulder burnishes, and takes half first', () => {
     const room = { bottomGap: mm(2.5), freeThread: mm(2) };
-    const plan = gotten(planSeat(pitch, { toGo: radFromDegrees(degrees(47.5)) }, 'figure', room));
+    const plan = gotten(planSeat(pitch, { toGo: radFromDegrees(degrees(47.5)) }, 'figure', room, STEP));
     expect(plan.removal).toBeCloseTo((2.54 * 40) / 360, 9);
-    expect(plan.firstStep).toBeCloseTo(plan.removal / 2, 12);
+    // Half of 0.282 mm in steps of 0.05.
+    expect(plan.firstStep).toBeCloseTo(0.1, 12);
     expect(plan).toMatchObject({ limitedBy: 'thread', most: 2 });
-    expect(gotten(planSeat(pitch, { toGo: rad(0) }, 'figure', room)).removal).toBe(0);
+    expect(gotten(planSeat(pitch, { toGo: rad(0) }, 'figure', room, STEP)).removal).toBe(0);
+  });
+
+  test('a step never turns the lid past the mark', () => {
+    const room = { bottomGap: mm(20), freeThread: mm(20) };
+    fc.assert(
+      fc.property(within(0, 360), within(0.5, 5), (toGoNow, turn) => {
+        const plan = gotten(
+          planSeat(mm(turn), { toGo: radFromDegrees(degrees(toGoNow)) }, 'figure', room, STEP),
+        );
+        expect((360 * plan.firstStep) / turn).toBeLessThanOrEqual(toGoNow / 2 + 1e-9);
+      }),
+    );
   });
 
   test('no room to go that far is a conflict that says how far it can go', () => {
     const room = { bottomGap: mm(0.8), freeThread: mm(2) };
     expect(gotten(mostRemoval(room))).toMatchObject({ limitedBy: 'floor' });
-    const refusal = refusalOf(planSeat(pitch, { toGo: radFromDegrees(degrees(200)) }, 'figure', room));
+    const refusal = refusalOf(planSeat(pitch, { toGo: radFromDegrees(degrees(200)) }, 'figure', room, STEP));
     expect(refusal).toMatchObject({
       problem: 'conflict',
       field: 'toGo',

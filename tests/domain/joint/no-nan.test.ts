@@ -76,7 +76,7 @@ const answers = (side: 'recess' | 'tenon', numbers: readonly number[]): readonly
     seat.toGo({ past: rad(a) }, 'figure'),
     seat.shoulderRemoval(mm(a), rad(b)),
     seat.mostRemoval(room),
-    seat.planSeat(mm(a), { toGo: rad(b) }, 'figure', room),
+    seat.planSeat(mm(a), { toGo: rad(b) }, 'figure', room, mm(e)),
     correction.deepenForClearance(mm(a), mm(b)),
     correction.deepenFromTwoTries(tries, mm(d)),
     filmLoss(mm(a)),

@@ -185,10 +185,16 @@ const cases: readonly Case[] = [
     name: 'planSeat',
     good: { pitch: P, toGo: 1, bottomGap: 2, freeThread: 3 },
     ask: (at) =>
-      planSeat(mm(at('pitch')), { toGo: rad(at('toGo')) }, 'figure', {
-        bottomGap: mm(at('bottomGap')),
-        freeThread: mm(at('freeThread')),
-      }),
+      planSeat(
+        mm(at('pitch')),
+        { toGo: rad(at('toGo')) },
+        'figure',
+        {
+          bottomGap: mm(at('bottomGap')),
+          freeThread: mm(at('freeThread')),
+        },
+        mm(0.05),
+      ),
   },
   {
     name: 'filmLoss',

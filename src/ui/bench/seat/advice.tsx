@@ -3,7 +3,8 @@ import type { BoxOnHand } from '../../../app/boxes.ts';
 import { settings } from '../../../app/session.ts';
 import { calculate } from '../../../domain/box/calculate.ts';
 import type { Seat } from '../../../domain/box/records.ts';
-import { toBenchStep } from '../../../domain/joint/dial.ts';
+import { measuredRoom } from '../../../domain/box/seat-room.ts';
+import { benchStep } from '../../../domain/joint/dial.ts';
 import { mostRemoval, planSeat } from '../../../domain/joint/seat.ts';
 import { degrees, degreesFromRad, mm, rad, radFromDegrees } from '../../../domain/units/brands.ts';
 import { writeDegrees, writeLength } from '../../../domain/units/write-quantity.ts';
@@ -54,10 +55,12 @@ const GrainAdvice = ({ onHand, seat, toGo }: { onHand: BoxOnHand; seat: Seat; to
   if (!calculated.ok) return <p>{words.noPlan}</p>;
 
   const { pitch, lengths } = { pitch: onHand.box.plan.pitch.mm, lengths: calculated.value.plan.lengths };
+  const measured = measuredRoom(onHand.box);
+  const bottomGap = measured ?? lengths.bottomGap;
   // Ahead of the tenon lies the relief, into which its thread may run: only the floor stops it.
-  const room = { bottomGap: lengths.bottomGap, freeThread: lengths.bottomGap };
+  const room = { bottomGap, freeThread: bottomGap };
   const at = { toGo: radFromDegrees(degrees(toGo)) };
-  const plan = planSeat(pitch, at, match.value, room);
+  const plan = planSeat(pitch, at, match.value, room, benchStep[unit === 'in' ? 'inch' : 'metric']);
   const most = mostRemoval(room);
   const say = (length: number) => writeLength(mm(length), unit);
   return (
@@ -73,13 +76,16 @@ const GrainAdvice = ({ onHand, seat, toGo }: { onHand: BoxOnHand; seat: Seat; to
           match.value = value;
         }}
       />
-      {plan.ok && plan.value.removal > 0 ? (
+      {plan.ok && plan.value.removal > 0 && plan.value.firstStep === 0 ? (
+        <>
+          <h3>{words.stroke}</h3>
+          <p>{words.how}</p>
+        </>
+      ) : plan.ok && plan.value.removal > 0 ? (
         <>
           <p class="to-take-off">{say(plan.value.removal)}</p>
           <p>{words.takeOff(seat.takenFrom ? shoulderWord[seat.takenFrom] : null)}</p>
-          <h3>
-            {words.firstStep(say(toBenchStep(plan.value.firstStep, unit === 'in' ? 'inch' : 'metric')))}
-          </h3>
+          <h3>{words.firstStep(say(plan.value.firstStep))}</h3>
           <p>{words.how}</p>
           <p>{words.short}</p>
         </>
@@ -90,7 +96,11 @@ const GrainAdvice = ({ onHand, seat, toGo }: { onHand: BoxOnHand; seat: Seat; to
           {words.tooFar(writeDegrees(degreesFromRad(rad(plan.error.nearest)), { places: 0 }))}
         </p>
       ) : null}
-      {most.ok && <p class="soft">{words.goesTo(say(most.value.removal), most.value.limitedBy)}</p>}
+      {most.ok && (
+        <p class="soft">
+          {words.goesTo(say(most.value.removal), most.value.limitedBy)} {measured === null && words.asPlanned}
+        </p>
+      )}
     </section>
   );
 };

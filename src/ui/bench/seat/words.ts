@@ -35,7 +35,9 @@ export const seatWords = {
     shoulder
       ? `to come off in all. ${shoulder}.`
       : 'to come off in all: the tenon’s shoulder or the rim, as you like.',
-  firstStep: (length: string) => `Rub off ${length}, half of it. Try again.`,
+  firstStep: (length: string) => `Rub off ${length}, at most half of it. Try again.`,
+  stroke: 'Rub off a stroke or two. Try again.',
+  asPlanned: 'That is from the plan: the gap to the floor was not measured.',
   how: 'On fine abrasive, flat, turning the piece as you go.',
   short: 'That stops 5 to 10 degrees short: shoulders burnish.',
   goesTo: (length: string, by: 'floor' | 'thread') =>
