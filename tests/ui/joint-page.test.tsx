@@ -136,6 +136,15 @@ describe('the job card', () => {
     vi.unstubAllGlobals();
   });
 
+  it('warns a left-hand rig of running forward with the lid on, not of reverse', async () => {
+    await changeRig(FIRST_RIG_ID, (rig) => ({ ...rig, hand: 'left' }));
+    const { id } = await newBoxOf();
+    render(<JobCard id={id} />);
+    const cautions = (await seen(/Off at the wall while you set up/)).textContent;
+    expect(cautions).toMatch(/never run forward, a left-hand thread unscrews/);
+    expect(cautions).not.toMatch(/right-hand/);
+  });
+
   it('draws the joint that its passes will make, once the tenon is measured', async () => {
     const { id } = await newBoxOf();
     await changeBox(id, (box) => ({

@@ -50,7 +50,9 @@ export const JobCardSheet = ({ box, runs, woods, calculated }: Props) => {
         ))}
       </div>
       <Sizes heading={words.measured} rows={measuredRows(calculated)} />
-      <p class="cautions">{words.cautions}</p>
+      <p class="cautions">
+        {words.cautions} {words.lidOn[calculated.given.rig.hand]}
+      </p>
       <p class="soft">{words.by}</p>
     </>
   );

@@ -144,7 +144,11 @@ export const jointWords = {
     tenon: 'Tenon',
     by: 'CalculatedBox by Lidwright. Geometry and handbook averages, not a guarantee.',
     cautions:
-      'Off at the wall while you set up. Face shield on; gloves, rings off. Nobody in the cutter’s line. Slowest speed first. One hand on the crank, one on the jig body, never past the chuck. Never reverse with a screwed-on collet chuck or with a lid on a right-hand thread.',
+      'Off at the wall while you set up. Face shield on; gloves, rings off. Nobody in the cutter’s line. Slowest speed first. One hand on the crank, one on the jig body, never past the chuck. Never reverse with a screwed-on collet chuck.',
+    lidOn: {
+      right: 'Lid on: never run in reverse, it unscrews.',
+      left: 'Lid on: never run forward, a left-hand thread unscrews.',
+    },
   },
 } as const;
 
