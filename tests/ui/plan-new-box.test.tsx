@@ -122,6 +122,23 @@ describe('a new box', () => {
     );
   });
 
+  it('a clearance that a blunt tip has no room for is refused as a clearance, with the nearest, and that one is taken', async () => {
+    await changeRig(FIRST_RIG_ID, (rig) => ({ ...rig, tipFlat: length(0.9, '0.9 mm') }));
+    await begin();
+    await type('Opening', '2');
+    await type('Wood', 'black cherry');
+    await type(/^Clearance/, '0.05 mm');
+    await press('Plan it');
+    const alert = await waitFor(() => screen.getByRole('alert'));
+    const nearest =
+      /^Clearance: with this cutter tip at least ([\d.]+ in)\.$/.exec(alert.textContent ?? '')?.[1] ?? '';
+    await type(/^Clearance/, nearest);
+    await press('Plan it');
+    await waitFor(async () =>
+      expect((await plans())[0]?.aim).toMatchObject({ clearance: { text: nearest } }),
+    );
+  });
+
   it('what is typed outlives the page', async () => {
     await begin();
     await type('Opening', '2 7/16');

@@ -2,7 +2,7 @@ import { ok, type Refusal, type Result, refuse } from '../result.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
 import { leastWall, usualClearance } from './clearance.ts';
 import { type DialTarget, dialTarget } from './dial.ts';
-import { usualEngagement } from './engagement.ts';
+import { fullEngagement, usualEngagement } from './engagement.ts';
 import { type Fit, fitOf } from './fit.ts';
 import type { Shifts } from './flank-shifts.ts';
 import { ENTRY_MARGIN } from './largest-cutter.ts';
@@ -11,7 +11,7 @@ import { type PlannedClearance, planClearance, shiftsOf } from './plan-clearance
 import { badInput, formOf, type PlanInput } from './plan-input.ts';
 import { type PlanLengths, planLengths, type SlidePlaces, slidePlaces } from './plan-lengths.ts';
 import { type PlanWarning, planWarnings } from './plan-warnings.ts';
-import { type JointSizes, tenonFromDepth, tenonFromEngagement } from './sizes.ts';
+import { aboutClearance, type JointSizes, tenonFromDepth, tenonFromEngagement } from './sizes.ts';
 
 /** One pass: depth from touch-off, and where the dial stands then (null when the dial is not known). */
 export interface PlannedPass {
@@ -39,7 +39,13 @@ const sizesFor = (input: PlanInput, clearance: Millimetres): Result<JointSizes> 
   const wanted = { recess: input.recess, clearance };
   if (input.aim.by === 'depth') return tenonFromDepth(formOf(input), wanted, input.aim.depth);
   const percent = usualEngagement(input.pitch);
-  return percent.ok ? tenonFromEngagement(formOf(input), wanted, percent.value, '0.75H') : percent;
+  if (!percent.ok) return percent;
+  const form = formOf(input);
+  const sizes = tenonFromEngagement(form, wanted, percent.value, '0.75H');
+  if (sizes.ok || sizes.error.field !== 'engagement') return sizes;
+  return refuse(
+    aboutClearance(form, clearance, (percent.value / 100) * fullEngagement(input.pitch, '0.75H')),
+  );
 };
 
 const cannotEnter = ({ recess, cutter }: PlanInput): Refusal | undefined => {

@@ -80,6 +80,35 @@ const apart = (form: VForm, clearance: number, crest: number, height: number): R
         quantity: 'length',
       };
 
+/**
+ * An engaged height (mm) that cannot be had, told in terms of the clearance: a blunt tip wants more of it for the crests to clear, a pitch
+ * allows no more than leaves a crest. Where no clearance does, the tip is too blunt.
+ */
+export const aboutClearance = ({ pitch, tipFlat }: VForm, clearance: number, height: number): Refusal => {
+  const least = 2 * height - (pitch - 2 * tipFlat) / SLOPE;
+  const most = pitch / SLOPE - 2 * height;
+  const conflict = { problem: 'conflict', quantity: 'length' } as const;
+  if (least > most || most < 0)
+    return {
+      ...conflict,
+      field: 'tipFlat',
+      other: 'pitch',
+      given: tipFlat,
+      otherGiven: pitch,
+      nearest: Math.max(0, pitch - 2 * height * SLOPE),
+    };
+  return clearance > most
+    ? { ...conflict, field: 'clearance', other: 'pitch', given: clearance, otherGiven: pitch, nearest: most }
+    : {
+        ...conflict,
+        field: 'clearance',
+        other: 'tipFlat',
+        given: clearance,
+        otherGiven: tipFlat,
+        nearest: least,
+      };
+};
+
 const badWanted = (form: VForm, { recess, clearance }: Wanted): Refusal | undefined =>
   badForm(form) ?? outside({ recess, wantedClearance: clearance });
 

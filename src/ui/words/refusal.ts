@@ -30,6 +30,8 @@ export const refusalWords = (refusal: Refusal, label: string, unit: Unit): strin
     case 'out-of-range':
       return `${label}: ${outOfRange(refusal, unit)}`;
     case 'conflict':
+      if (refusal.field === 'clearance' && refusal.nearest !== null)
+        return `${label}: with this ${plainName(refusal.other)} at ${refusal.nearest < refusal.given ? 'most' : 'least'} ${say(refusal.nearest, refusal.quantity)}.`;
       return refusal.nearest === null
         ? `${label}: ${say(refusal.given, refusal.quantity)} cannot go with this ${plainName(refusal.other)}.`
         : `${label}: ${say(refusal.given, refusal.quantity)} cannot go with this ${plainName(refusal.other)}. The nearest that can: ${say(refusal.nearest, refusal.quantity)}.`;
@@ -89,4 +91,5 @@ const quantityWords = (value: number, quantity: Quantity, unit: Unit): string =>
   }
 };
 
-const plainName = (field: string): string => field.replace(/([A-Z])/g, ' $1').toLowerCase();
+const plainName = (field: string): string =>
+  field === 'tipFlat' ? 'cutter tip' : field.replace(/([A-Z])/g, ' $1').toLowerCase();
