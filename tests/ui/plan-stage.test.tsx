@@ -3,6 +3,7 @@ import 'fake-indexeddb/auto';
 import { cleanup, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { changeRig, FIRST_RIG_ID } from '../../src/app/rigs.ts';
+import { changeSettings } from '../../src/app/session.ts';
 import type { Plan } from '../../src/domain/box/records.ts';
 import PlanStage from '../../src/ui/bench/plan/stage.tsx';
 import { boxOf, freshLog, length, newBoxOf, PLAN, press, seen, type } from './plan-shop.ts';
@@ -58,6 +59,17 @@ describe('the plan', () => {
   it('a thin wall is warned of, with the outside that would do', async () => {
     await show({ ...PLAN, outside: length(56) });
     await seen(/The wall is [\d.]+.mm at the relief; under 3\.0.mm/);
+  });
+
+  it('a crest just under its least is not said to be as wide as the least', async () => {
+    await changeSettings({ unit: 'in' });
+    // 1.898 mm deep leaves 0.148 mm of crest, where 0.15 is the least: both 0.006 in.
+    await changeRig(FIRST_RIG_ID, (rig) => ({ ...rig, travelPerTurn: length(1.27), tipFlat: length(0.2) }));
+    await show({ ...PLAN, aim: { by: 'depth', dialTurns: 1.4947 } });
+    const [, crest, least] = /left ([\d.]+).in wide; under ([\d.]+).in/.exec(
+      (await seen(/^The crests are left/)).textContent ?? '',
+    ) as RegExpExecArray;
+    expect(Number(crest)).toBeLessThan(Number(least));
   });
 
   it('side grain and a short cross-slide are warned of', async () => {

@@ -3,6 +3,7 @@ import type { Plan } from '../../../domain/box/records.ts';
 import type { PlanWarning } from '../../../domain/joint/plan-warnings.ts';
 import { type Millimetres, mm, turns } from '../../../domain/units/brands.ts';
 import { writeLength, writePercent, writeTurns } from '../../../domain/units/write-quantity.ts';
+import { toldApart } from '../../words/told-apart.ts';
 
 type Unit = 'in' | 'mm';
 
@@ -128,15 +129,28 @@ export const figureName = (field: string): string => figures[field] ?? 'A figure
 export const warningWords = (warning: PlanWarning, unit: Unit): string => {
   const size = (length: number) => sizeWords(length, unit);
   const rough = (length: number) => roughWords(length, unit);
+  const fine = (length: number) => unbroken(writeLength(mm(length), unit, { places: unit === 'in' ? 5 : 4 }));
+  const apart = (value: number, limit: number, first = rough) => toldApart(value, limit, [first, size, fine]);
   switch (warning.code) {
-    case 'wall-thin':
-      return `The wall is ${rough(warning.wall)} at the relief; under ${rough(warning.least)} it may split or squeeze in the jaws. ${rough(warning.outside)} outside would do.`;
-    case 'engagement-low':
-      return `Only ${writePercent(warning.percent)} of the thread engages; under ${writePercent(warning.least)} wood strips easily. Cut deeper, or ask for less clearance.`;
-    case 'crest-thin':
-      return `The crests are left ${size(warning.crestFlat)} wide; under ${size(warning.least)} they chip in most woods. Cut less deep.`;
-    case 'relief-wide':
-      return `The relief is ${rough(warning.width)} wide, over ${rough(warning.most)}: the cutter’s body costs length. A slimmer screw or body would save it.`;
+    case 'wall-thin': {
+      const [wall, least] = apart(warning.wall, warning.least);
+      return `The wall is ${wall} at the relief; under ${least} it may split or squeeze in the jaws. ${rough(warning.outside)} outside would do.`;
+    }
+    case 'engagement-low': {
+      const [percent, least] = toldApart(warning.percent, warning.least, [
+        writePercent,
+        (value) => writePercent(value, { places: 2 }),
+      ]);
+      return `Only ${percent} of the thread engages; under ${least} wood strips easily. Cut deeper, or ask for less clearance.`;
+    }
+    case 'crest-thin': {
+      const [crest, least] = apart(warning.crestFlat, warning.least, size);
+      return `The crests are left ${crest} wide; under ${least} they chip in most woods. Cut less deep.`;
+    }
+    case 'relief-wide': {
+      const [width, most] = apart(warning.width, warning.most);
+      return `The relief is ${width} wide, over ${most}: the cutter’s body costs length. A slimmer screw or body would save it.`;
+    }
     case 'tenon-longer-than-recess':
       return `The tenon, ${rough(warning.tenon)}, would meet the floor at ${rough(warning.recess)}. Fewer threads, or a deeper recess.`;
     case 'clearance-eaten-by-season':
@@ -147,8 +161,10 @@ export const warningWords = (warning: PlanWarning, unit: Unit): string => {
       return `This cutter is big for the opening: it widens the groove by ${size(warning.shift)} a side. From ${rough(warning.recess)} up it would not matter.`;
     case 'neck-touches':
       return `The cutter’s neck touches the wood before full depth: at most ${rough(warning.most)} radius is free.`;
-    case 'slide-short':
-      return `The cross-slide travels ${rough(warning.travel)}; this joint needs ${rough(warning.needed)} between tenon and recess. The post would have to move.`;
+    case 'slide-short': {
+      const [travel, needed] = apart(warning.travel, warning.needed);
+      return `The cross-slide travels ${travel}; this joint needs ${needed} between tenon and recess. The post would have to move.`;
+    }
     case 'side-grain':
       return `Side grain moves along the thread as well: up to ${size(warning.pitchMismatch)} over its length. End grain holds a thread better.`;
   }
