@@ -61,7 +61,11 @@ describe('the bore', () => {
     await seen(/0\.20.mm out of round/);
     await seen(/Taper: not known/);
     await read('50.00');
-    await seen(/Opens 0\.20.mm toward the mouth\. True it/);
+    await seen(
+      /Opens 0\.20.mm toward the mouth\. True it before you thread: bore it 0\.20.mm wider by the relief\./,
+    );
+    expect(screen.getByRole('button', { name: 'True the bore, then measure' }).className).toBe('main');
+    expect(screen.getByRole('link', { name: 'To the set-up' }).className).toBe('act');
   });
 
   it('a reading out of any range is refused in the user’s unit and stays as typed', async () => {

@@ -44,6 +44,7 @@ export const boreWords = {
   tenon: 'Turn the tenon to',
   zero: 'Zero on the bore, then',
   plus: (amount: string) => `+ ${amount}`,
+  trueIt: 'True the bore, then measure',
   tells: 'What the bore tells',
   mean: 'Mean',
   meanKnown: (amount: string) => `known to ${amount} either way`,
@@ -54,13 +55,19 @@ export const boreWords = {
     `${boreWhere[where]} ${along.text}${across ? `, across ${across.text}` : ''}${overCrests ? ', over crests' : ''}`,
 } as const;
 
-/** Taper in words: whether the bore is parallel, and which way it opens. */
+/** Whether a bore tapers by more than the tenon's tolerance, and by more than a caliper may be out. */
+export const isBoreTapered = ({ taper }: Pick<Bore, 'taper'>, tolerance: Millimetres): boolean =>
+  taper !== null && Math.abs(taper) > Math.max(tolerance, CALIPER_ERROR);
+
+/** Taper in words: whether the bore is parallel, which way it opens, and how much comes off where. */
 export const taperWords = ({ taper }: Bore, tolerance: Millimetres, unit: Unit): string => {
   if (taper === null) return 'Taper: not known. Read it at the mouth and by the relief.';
   const amount = amountWords(Math.abs(taper), unit);
   if (Math.abs(taper) < CALIPER_ERROR) return 'Parallel, as near as a caliper tells.';
   const way = taper > 0 ? `Opens ${amount} toward the mouth.` : `Narrows ${amount} toward the mouth.`;
-  return Math.abs(taper) > tolerance ? `${way} True it before you thread: the crests will drag.` : way;
+  return isBoreTapered({ taper }, tolerance)
+    ? `${way} True it before you thread: bore it ${amount} wider ${taper > 0 ? 'by the relief' : 'at the mouth'}.`
+    : way;
 };
 
 /** Out-of-round in words. */

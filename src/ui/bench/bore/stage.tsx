@@ -10,7 +10,7 @@ import type { Box } from '../../../domain/box/records.ts';
 import { Later } from '../../shell/later.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { recessFaultWords } from '../limit-words.ts';
-import { measureWords, roundWords, taperWords, boreWords as words } from '../measure-words.ts';
+import { isBoreTapered, measureWords, roundWords, taperWords, boreWords as words } from '../measure-words.ts';
 import { AssumedNote } from '../plan/assumptions.tsx';
 import { BigAnswer } from '../plan/big-answer.tsx';
 import { NoPlan } from '../plan/no-plan.tsx';
@@ -28,6 +28,8 @@ const BoreStage = ({ onHand }: StageProps) => {
   if (!known) return <div aria-busy="true" />;
   const { given, calculated } = known;
   const isFirst = box.bore.length === 0;
+  const isTapered = calculated.ok && isBoreTapered(calculated.value.bore, calculated.value.target.tolerance);
+  const onward = isTapered ? 'act' : 'act main';
   const hasMouth = box.bore.some(({ where }) => where === 'mouth');
   return (
     <>
@@ -59,12 +61,21 @@ const BoreStage = ({ onHand }: StageProps) => {
       {calculated.ok && <AssumedNote assumed={calculated.value.assumed} />}
       {!isFirst && (
         <div class="dock">
+          {isTapered && (
+            <button
+              type="button"
+              class="main"
+              onClick={() => document.querySelector<HTMLElement>('.plan-form input')?.focus()}
+            >
+              {words.trueIt}
+            </button>
+          )}
           {box.plan.route === 'recess-first' ? (
-            <a class="act main" href={hrefTo('bench', 'set-up-recess')}>
+            <a class={onward} href={hrefTo('bench', 'set-up-recess')}>
               {measureWords.toSetUp}
             </a>
           ) : (
-            <a class="act main" href={hrefTo('bench', 'tenon')}>
+            <a class={onward} href={hrefTo('bench', 'tenon')}>
               {measureWords.toTenon}
             </a>
           )}
