@@ -12,7 +12,7 @@ export const TOPICS: readonly Topic[] = [
   'procedure',
   'instrument',
   'wood',
-  'both-ways',
+  'experiment',
   'events',
   'photos',
   'log',

@@ -9,7 +9,7 @@ import { logId } from './session.ts';
 const SHOW_PROGRESS_AFTER_MS = 200;
 
 /** What the rows are made from, in the order of the counters below. */
-const TOPICS: readonly Topic[] = ['box', 'events', 'log', 'rig', 'instrument', 'wood', 'both-ways'];
+const TOPICS: readonly Topic[] = ['box', 'events', 'log', 'rig', 'instrument', 'wood', 'experiment'];
 
 export type { Found };
 

@@ -1,4 +1,4 @@
-import { powerTable } from '../domain/experiment/trial-power.ts';
+import { powerTable } from '../domain/experiment/experiment-power.ts';
 import { findingsOf } from '../domain/findings/answers/findings.ts';
 import { lastAlike } from '../domain/findings/answers/last-alike.ts';
 import { rowsFromLogs } from '../domain/findings/rows/rows-from-log.ts';
@@ -6,9 +6,9 @@ import { dictionarySheet, rowsSheet } from '../domain/findings/rows/rows-sheet.t
 import { newId } from '../platform/ids.ts';
 import { sheetCsv } from '../storage/backup/sheet-csv.ts';
 import { type KeptOfLog, readKept } from '../storage/kept.ts';
+import { readExperiments } from './findings-experiments.ts';
 import { type ReadLog, readLog } from './findings-log.ts';
 import type { FindingsAnswer, FindingsQuestion, Found, SheetQuestion } from './findings-message.ts';
-import { readTrials } from './findings-trials.ts';
 import { keepLast, lastFound } from './kept-findings.ts';
 
 /** Of the whole, so much is reading and folding the logs. */
@@ -63,8 +63,8 @@ const find = async (
   const logs = await readLogs(before, question, share);
   const table = rowsFromLogs(logs);
   const alike = lastAlike(logs[0]?.boxes ?? new Map());
-  const trials = await readTrials(question.logIds);
-  const from = await nameOf(table, alike, trials);
+  const experiments = await readExperiments(question.logIds);
+  const from = await nameOf(table, alike, experiments);
   const keepFound = (found: Found) => keepLast(before, logs, rule, found);
   if (from === known) {
     if (kept?.found.from === from) await keepFound(kept.found);
@@ -74,7 +74,7 @@ const find = async (
     ...findingsOf(table, (done) => share(READING + (1 - READING) * done)),
     from,
     lastAlike: alike,
-    trials,
+    experiments,
     power: powerTable(),
   };
   await keepFound(found);

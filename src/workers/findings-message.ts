@@ -1,5 +1,5 @@
-import type { Standing } from '../domain/experiment/both-ways-standing.ts';
-import type { PowerAt } from '../domain/experiment/trial-power.ts';
+import type { PowerAt } from '../domain/experiment/experiment-power.ts';
+import type { ExperimentStatus } from '../domain/experiment/experiment-status.ts';
 import type { Findings } from '../domain/findings/answers/findings.ts';
 import type { LastAlike } from '../domain/findings/answers/last-alike.ts';
 import type { WoodFacts } from '../domain/findings/rows/rows-from-log.ts';
@@ -22,11 +22,11 @@ export interface SheetQuestion extends OfLogs {
 }
 
 export interface Found extends Findings {
-  /** Names the rows and trials that it was reckoned from. */
+  /** Names the rows and experiments that it was reckoned from. */
   readonly from: string;
   readonly lastAlike: LastAlike | null;
-  /** Trials by their ids. */
-  readonly trials: Readonly<Record<string, Standing>>;
+  /** By their ids. */
+  readonly experiments: Readonly<Record<string, ExperimentStatus>>;
   readonly power: readonly PowerAt[];
 }
 

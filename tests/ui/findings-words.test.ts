@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Look } from '../../src/domain/experiment/both-ways-standing.ts';
+import type { Look } from '../../src/domain/experiment/experiment-status.ts';
 import type { Because, Verdict } from '../../src/domain/findings/answers/words.ts';
 import type { TwoByTwo } from '../../src/domain/findings/statistics/counts.ts';
-import { resultWords } from '../../src/ui/findings/both-ways-result-words.ts';
+import { resultWords } from '../../src/ui/findings/experiment-result-words.ts';
 import { becauseWords, linkSentence, linkWord, linkWords } from '../../src/ui/findings/link-words.ts';
 import { findingsWords } from '../../src/ui/findings/words.ts';
 

@@ -11,7 +11,7 @@ export interface Bodies {
   readonly procedure: Procedure;
   readonly instrument: Instrument;
   readonly wood: OwnWood;
-  readonly 'both-ways': BothWaysPlan;
+  readonly experiment: ExperimentPlan;
 }
 export type Kind = keyof Bodies;
 
@@ -81,11 +81,11 @@ export interface OwnWood {
 }
 
 /** A small trial of one step that may be varied: lots drawn beforehand, one a box, in the order the boxes are set up. */
-export interface BothWaysPlan {
+export interface ExperimentPlan {
   readonly step: string;
   readonly sentence: string;
   /** What is measured of each box, chosen before the lots are drawn; absent in trials of older versions, which go by the fit. */
-  readonly measure?: TrialMeasure;
+  readonly measure?: ExperimentMeasure;
   readonly lots: readonly ('with' | 'without')[];
   readonly drawnOn: Day;
   /** Boxes that took a lot, in order; the first took the first lot. */
@@ -97,7 +97,7 @@ export interface BothWaysPlan {
  * What a trial measures: the reading first taken at a later step (how far out of true, or turns), the time of the box's first
  * set-up, or whether it was right at the first trial fit.
  */
-export type TrialMeasure =
+export type ExperimentMeasure =
   | {
       readonly kind: 'reading';
       readonly step: string;

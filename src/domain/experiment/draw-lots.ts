@@ -1,16 +1,16 @@
 import type { Random } from '../random.ts';
 import { ok, type Result, within } from '../result.ts';
 
-/** "Try it both ways": a small trial of a step that may be varied, its lots drawn beforehand in blocks of four. */
+/** "Try it both ways": a small experiment of a step that may be varied, its lots drawn beforehand in blocks of four. */
 export type Lot = 'with' | 'without';
 
 export const BLOCK = 4;
-/** Fewest and most boxes of a trial. */
-export const TRIAL_BOXES = { min: 2 * BLOCK, max: 200 } as const;
+/** Fewest and most boxes of an experiment. */
+export const EXPERIMENT_BOXES = { min: 2 * BLOCK, max: 200 } as const;
 
 /** Lots for `boxes` boxes (8 to 200, a multiple of 4): two and two in every block of four, order drawn. */
 export const drawLots = (boxes: number, random: Random): Result<readonly Lot[]> => {
-  const checked = within('boxes', boxes, TRIAL_BOXES.min, TRIAL_BOXES.max, 'count');
+  const checked = within('boxes', boxes, EXPERIMENT_BOXES.min, EXPERIMENT_BOXES.max, 'count');
   if (!checked.ok) return checked;
   const blocks = Math.round(boxes / BLOCK);
   return ok(

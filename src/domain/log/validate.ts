@@ -161,7 +161,7 @@ const bodies = {
   procedure,
   instrument: v.strictObject({ name, insideMinusOutside: v.nullable(signedLength) }),
   wood: v.strictObject({ name, group: v.picklist(['hardwood', 'softwood', 'tropical']), note }),
-  'both-ways': v.pipe(
+  experiment: v.pipe(
     v.strictObject({
       step: id,
       sentence: name,
@@ -206,7 +206,7 @@ const anyRecord = v.variant('kind', [
   record('procedure', bodies.procedure),
   record('instrument', bodies.instrument),
   record('wood', bodies.wood),
-  record('both-ways', bodies['both-ways']),
+  record('experiment', bodies['experiment']),
 ]) satisfies v.GenericSchema<unknown, Stored>;
 
 /** Any of them may be missing: an older version had fewer. */

@@ -1,4 +1,4 @@
-import { askedOfBox } from '../../app/both-ways.ts';
+import { askedOfBox } from '../../app/experiments.ts';
 import { startSetUp } from '../../app/start-set-up.ts';
 import { latestRun } from '../../domain/box/stages.ts';
 import type { Part } from '../../domain/setup/events.ts';
@@ -14,7 +14,7 @@ import { benchWords as words } from './words.ts';
 export const SetUpStage = ({ onHand, runs, part }: StageProps & { part: Part }) => {
   const run = latestRun(onHand.box, part, runs);
 
-  const asked = useLive(askedOfBox, ['both-ways', 'box'], onHand.id).value;
+  const asked = useLive(askedOfBox, ['experiment', 'box'], onHand.id).value;
 
   const { busy, act } = useAct(async (runId) => {
     const saved = await startSetUp(runId, onHand, part);

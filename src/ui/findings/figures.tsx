@@ -1,6 +1,6 @@
 import type { Found } from '../../app/findings.ts';
 import { AllowanceList } from './allowance-list.tsx';
-import { BothWays } from './both-ways.tsx';
+import { Experiment } from './experiment.tsx';
 import { RowsOut } from './rows-out.tsx';
 import { stepNames } from './step-name.ts';
 import { TimeList } from './time-list.tsx';
@@ -12,7 +12,7 @@ const Figures = ({ found }: { found: Found }) => (
     <AllowanceList found={found.allowances} />
     <WoodList woods={found.woods} byHardness={found.byHardness} />
     <TimeList times={found.times} nameOf={stepNames(found.steps)} />
-    <BothWays found={found} />
+    <Experiment found={found} />
     <RowsOut />
   </>
 );

@@ -1,17 +1,17 @@
-import type { TrialMeasure } from '../../domain/box/records.ts';
-import type { PowerAt } from '../../domain/experiment/trial-power.ts';
-import { bothWaysWords as words } from './both-ways-words.ts';
+import type { ExperimentMeasure } from '../../domain/box/records.ts';
+import type { PowerAt } from '../../domain/experiment/experiment-power.ts';
+import { experimentWords as words } from './experiment-words.ts';
 
 /** Sizes to compare with the one that was typed. */
 const SIZES = [20, 40, 60, 80, 120, 200];
 
 interface Props {
   readonly power: readonly PowerAt[];
-  readonly measure: TrialMeasure;
+  readonly measure: ExperimentMeasure;
   readonly boxes: number;
 }
 
-/** What a trial of this measure can tell: in words for the size that was typed, as numbers for others. */
+/** What an experiment of this measure can tell: in words for the size that was typed, as numbers for others. */
 export const PowerList = ({ power, measure, boxes }: Props) => {
   const chosen = power.find((at) => at.boxes === boxes);
   const sizes = power.filter((at) => SIZES.includes(at.boxes));

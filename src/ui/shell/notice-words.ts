@@ -15,7 +15,7 @@ export const failureActs: Readonly<Record<Act, string>> = {
   procedure: 'Not saved: procedure.',
   instrument: 'Not saved: caliper.',
   wood: 'Not saved: wood.',
-  'both-ways': 'Not saved: test of a step.',
+  experiment: 'Not saved: test of a step.',
   bore: 'Not saved: bore.',
   tenon: 'Not saved: tenon.',
   'set-up': 'Set-up not started.',

@@ -1,8 +1,6 @@
-/** What the lot of a trial asks of the box on the bench. */
+/** What the lot of an experiment asks of the box on the bench. */
 export const lotWords = (sentence: string, lot: 'with' | 'without'): string =>
-  lot === 'with'
-    ? `Trial: do “${sentence}” on this box.`
-    : `Trial: leave “${sentence}” out on this box (tap Skip).`;
+  lot === 'with' ? `Test: do “${sentence}” on this box.` : `Test: skip “${sentence}” on this box.`;
 
 /** The same at the step itself. */
-export const lotAtStep = { with: 'Trial: do it.', without: 'Trial: skip it.' } as const;
+export const lotAtStep = { with: 'Test: do it.', without: 'Test: skip it.' } as const;

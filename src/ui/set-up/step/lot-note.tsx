@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { askedOfBox } from '../../../app/both-ways.ts';
+import { askedOfBox } from '../../../app/experiments.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { lotAtStep } from '../../words/lot.ts';
@@ -11,9 +11,9 @@ interface Props {
   readonly onLeftOut: (step: string | null) => void;
 }
 
-/** At the step that a trial varies: what the lot asks of this box. */
+/** At the step that an experiment varies: what the lot asks of this box. */
 export default ({ run, stepKey, onLeftOut }: Props) => {
-  const asked = useLive(askedOfBox, ['both-ways', 'box'], run.boxId).value;
+  const asked = useLive(askedOfBox, ['experiment', 'box'], run.boxId).value;
   const leftOut = asked?.lot === 'without' ? asked.plan.step : null;
   useEffect(() => onLeftOut(leftOut), [leftOut]);
   return asked?.plan.step === stepKey ? <p class="lot">{lotAtStep[asked.lot]}</p> : null;

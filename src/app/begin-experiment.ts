@@ -1,6 +1,6 @@
-import type { BothWaysPlan, TrialMeasure } from '../domain/box/records.ts';
+import type { ExperimentMeasure, ExperimentPlan } from '../domain/box/records.ts';
 import { drawLots } from '../domain/experiment/draw-lots.ts';
-import { type TrialQuestion, trialQuestions } from '../domain/experiment/trial-questions.ts';
+import { type ExperimentQuestion, experimentQuestions } from '../domain/experiment/experiment-questions.ts';
 import { seededRandom } from '../domain/random.ts';
 import { today } from '../platform/clock.ts';
 import { freshSeed } from '../platform/ids.ts';
@@ -8,22 +8,22 @@ import { newestBox } from './boxes.ts';
 import { keep } from './keep.ts';
 import { procedureById } from './rigs.ts';
 
-/** What the procedure of the newest box leaves open to a trial. */
-export const openQuestions = async (): Promise<readonly TrialQuestion[]> => {
+/** What the procedure of the newest box leaves open to an experiment. */
+export const openQuestions = async (): Promise<readonly ExperimentQuestion[]> => {
   const newest = await newestBox();
-  return trialQuestions(await procedureById(newest?.box.procedureId ?? ''));
+  return experimentQuestions(await procedureById(newest?.box.procedureId ?? ''));
 };
 
 /** Draws the lots and keeps them before the first box: what was drawn cannot be drawn again. Durable when it resolves to true. */
-export const beginBothWays = async (
+export const beginExperiment = async (
   id: string,
-  { step, sentence }: Pick<TrialQuestion, 'step' | 'sentence'>,
-  measure: TrialMeasure,
+  { step, sentence }: Pick<ExperimentQuestion, 'step' | 'sentence'>,
+  measure: ExperimentMeasure,
   boxes: number,
 ): Promise<boolean> => {
   const lots = drawLots(boxes, seededRandom(freshSeed()));
   if (!lots.ok) return false;
-  const plan: BothWaysPlan = {
+  const plan: ExperimentPlan = {
     step,
     sentence,
     measure,
@@ -33,5 +33,5 @@ export const beginBothWays = async (
     givenUp: false,
   };
   // A retry of what was saved unheard draws no second time.
-  return keep('both-ways', id, (drawn) => drawn ?? plan);
+  return keep('experiment', id, (drawn) => drawn ?? plan);
 };

@@ -1,23 +1,23 @@
-import type { TrialMeasure } from '../box/records.ts';
+import type { ExperimentMeasure } from '../box/records.ts';
 import type { Procedure } from '../setup/procedure.ts';
-import { mayVary, restsOn } from './trial-step.ts';
+import { mayVary, restsOn } from './experiment-step.ts';
 
 /** A step that can be tried both ways, and what can be measured of it: the one to begin with first. */
-export interface TrialQuestion {
+export interface ExperimentQuestion {
   readonly step: string;
   readonly sentence: string;
-  readonly measures: readonly TrialMeasure[];
+  readonly measures: readonly ExperimentMeasure[];
 }
 
 /**
- * The questions a procedure leaves open to a trial. A reading is offered where it is taken later than the step, does not rest
+ * The questions a procedure leaves open to an experiment. A reading is offered where it is taken later than the step, does not rest
  * on it, and is no hold point's; it comes first where both guard against the same, for then the step can act on it.
  */
-export const trialQuestions = (procedure: Procedure): readonly TrialQuestion[] =>
-  procedure.steps.flatMap((step, i): TrialQuestion[] => {
+export const experimentQuestions = (procedure: Procedure): readonly ExperimentQuestion[] =>
+  procedure.steps.flatMap((step, i): ExperimentQuestion[] => {
     if (!mayVary(procedure, step.key)) return [];
-    const acts: TrialMeasure[] = [];
-    const others: TrialMeasure[] = [];
+    const acts: ExperimentMeasure[] = [];
+    const others: ExperimentMeasure[] = [];
     for (const later of procedure.steps.slice(i + 1)) {
       if (!later.reading || later.hold || later.onlyWithGroove || restsOn(procedure, later, step.key))
         continue;

@@ -1,6 +1,6 @@
 import { normalCdf } from '../findings/statistics/distributions.ts';
-import { BOUNDS } from './both-ways.ts';
-import { BLOCK, TRIAL_BOXES } from './draw-lots.ts';
+import { BOUNDS } from './compare.ts';
+import { BLOCK, EXPERIMENT_BOXES } from './draw-lots.ts';
 
 /** What is measured: a reading or a time (its effect in standard deviations), or right or not (its two rates). */
 export type Expected =
@@ -8,10 +8,10 @@ export type Expected =
   | { readonly measure: 'right'; readonly withRate: number; readonly withoutRate: number };
 
 /**
- * Chance that a trial of so many boxes (8 to 200) gives a clear answer at either look, by normal approximation of both looks
+ * Chance that an experiment of so many boxes (8 to 200) gives a clear answer at either look, by normal approximation of both looks
  * together; z at half and at the end share half of their information. Within 0.03 of simulation from 24 boxes.
  */
-export const trialPower = (boxes: number, expected: Expected): number => {
+export const experimentPower = (boxes: number, expected: Expected): number => {
   const half = lookAt(boxes / 2, BOUNDS.half, expected);
   const end = lookAt(boxes, BOUNDS.end, expected);
   const clearAtHalf = beyond(half.bound, half.shift, 1);
@@ -53,10 +53,10 @@ const lookAt = (boxes: number, bound: number, expected: Expected): { shift: numb
   };
 };
 
-/** What trials that are planned are weighed by: a fit that goes from 85 to 65 right in 100; a reading or a time that shifts by so much of its spread. */
+/** What experiments that are planned are weighed by: a fit that goes from 85 to 65 right in 100; a reading or a time that shifts by so much of its spread. */
 const ASSUMED = { withRate: 0.85, withoutRate: 0.65, effect: 0.8 } as const;
 
-/** Power at one size of trial. */
+/** Power at one size of experiment. */
 export interface PowerAt {
   readonly boxes: number;
   readonly fit: number;
@@ -67,11 +67,11 @@ export interface PowerAt {
 /** Every size that can be drawn, so that a screen can tell it while a number is typed. */
 export const powerTable = (): readonly PowerAt[] => {
   const sizes: PowerAt[] = [];
-  for (let boxes = TRIAL_BOXES.min; boxes <= TRIAL_BOXES.max; boxes += BLOCK)
+  for (let boxes = EXPERIMENT_BOXES.min; boxes <= EXPERIMENT_BOXES.max; boxes += BLOCK)
     sizes.push({
       boxes,
-      fit: trialPower(boxes, { measure: 'right', ...ASSUMED }),
-      reading: trialPower(boxes, { measure: 'reading', ...ASSUMED }),
+      fit: experimentPower(boxes, { measure: 'right', ...ASSUMED }),
+      reading: experimentPower(boxes, { measure: 'reading', ...ASSUMED }),
     });
   return sizes;
 };

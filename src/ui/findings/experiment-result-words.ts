@@ -1,8 +1,8 @@
 import { OVER } from '../../domain/alignment/in-hand.ts';
-import type { TrialMeasure } from '../../domain/box/records.ts';
-import type { Arm, Comparison } from '../../domain/experiment/both-ways.ts';
-import type { Look } from '../../domain/experiment/both-ways-standing.ts';
-import { FIT } from '../../domain/experiment/trial-measure.ts';
+import type { ExperimentMeasure } from '../../domain/box/records.ts';
+import type { Arm, Comparison } from '../../domain/experiment/compare.ts';
+import { FIT } from '../../domain/experiment/experiment-measure.ts';
+import type { Look } from '../../domain/experiment/experiment-status.ts';
 import type { Interval } from '../../domain/findings/statistics/counts.ts';
 import { mm } from '../../domain/units/brands.ts';
 import { writeLength } from '../../domain/units/write-quantity.ts';
@@ -23,7 +23,7 @@ interface Scale {
   readonly sentence: (amount: string) => string;
 }
 
-const scaleOf = (measure: TrialMeasure, unit: Unit): Scale => {
+const scaleOf = (measure: ExperimentMeasure, unit: Unit): Scale => {
   const plain = { less: 'less', more: 'more', same: 'no less and no more' };
   if (measure.kind === 'time')
     return {
@@ -77,7 +77,7 @@ const differenceWords = ({ difference, interval }: Comparison, scale: Scale): st
   return interval ? `${said} It may be anything from ${rangeWords(scale, interval)}.` : said;
 };
 
-/** What a trial showed at its last look. */
+/** What an experiment showed at its last look. */
 export const resultWords = {
   headline: ({ look, measured }: Look): string => {
     const when = look === 'half' ? 'Half way' : 'At the end';
@@ -85,7 +85,7 @@ export const resultWords = {
     if (measured.state === 'alike') return `${when}: no difference to be seen.`;
     return `${when}: ${measured.clear ? 'a clear answer.' : 'no clear answer.'}`;
   },
-  difference: ({ measured }: Look, measure: TrialMeasure, unit: Unit): string => {
+  difference: ({ measured }: Look, measure: ExperimentMeasure, unit: Unit): string => {
     if (measured.with.measured + measured.without.measured === 0) return 'No box was measured.';
     if (measured.state === 'nothing')
       return 'No four that were drawn together hold a measured box of each lot.';
@@ -98,9 +98,9 @@ export const resultWords = {
       : `${said} So few boxes leave everything open.`;
   },
   /** For the picture: what it shows, and what an end of its axis says. */
-  end: (difference: number, measure: TrialMeasure, unit: Unit): string =>
+  end: (difference: number, measure: ExperimentMeasure, unit: Unit): string =>
     sideOf(scaleOf(measure, unit), difference),
-  meaning: ({ look, measured }: Look, { kind }: TrialMeasure): string => {
+  meaning: ({ look, measured }: Look, { kind }: ExperimentMeasure): string => {
     if (!measured.clear)
       return look === 'half'
         ? 'Go on to the end; until then nothing more is told.'
@@ -135,11 +135,11 @@ export const resultWords = {
   without: 'Without',
   boxes: 'Boxes',
   measured: 'Measured',
-  mean: ({ kind }: TrialMeasure): string =>
+  mean: ({ kind }: ExperimentMeasure): string =>
     kind === 'time' ? 'Typical time' : kind === 'fit' ? 'Right' : 'Mean',
   right: 'Right at first',
-  value: ({ mean, measured }: Arm, measure: TrialMeasure, unit: Unit): string =>
+  value: ({ mean, measured }: Arm, measure: ExperimentMeasure, unit: Unit): string =>
     mean === null ? '—' : scaleOf(measure, unit).mean(mean, measured),
   basis: ({ measured: { z }, bound }: Look): string =>
-    `z ${z.toFixed(2)}, clear from ${bound.toFixed(2)} on: the difference against all drawings that the blocks of four could have given. The range turns the same test round; over both looks it holds the truth in 19 trials of 20.`,
+    `z ${z.toFixed(2)}, clear from ${bound.toFixed(2)} on: the difference against all drawings that the blocks of four could have given. The range turns the same test round; over both looks it holds the truth in 19 experiments of 20.`,
 } as const;

@@ -4,13 +4,13 @@ import { BLOCK, type Lot } from './draw-lots.ts';
 /** Two looks: at half and at the end. Beyond these |z| the answer is clear (O'Brien and Fleming's bounds for two looks at 5 %, from memory: 2.797, 1.977). */
 export const BOUNDS = { half: 2.8, end: 1.98 } as const;
 
-/** One box of a trial: its lot as drawn, whatever was then done, and what was measured of it; null if nothing was. */
+/** One box of an experiment: its lot as drawn, whatever was then done, and what was measured of it; null if nothing was. */
 export interface Drawn {
   readonly lot: Lot;
   readonly value: number | null;
 }
 
-/** One side of a trial: its boxes, how many of them were measured, and their mean. */
+/** One side of an experiment: its boxes, how many of them were measured, and their mean. */
 export interface Arm {
   readonly boxes: number;
   readonly measured: number;
@@ -40,7 +40,7 @@ export interface Comparison {
  * standard deviation when lots are drawn anew within each block; a box without a value drops out of its block. The interval
  * turns the same test round: all shifts d for which z, after taking d from every with-box, stays inside the bound, the roots
  * of a quadratic in d. So it leaves out nought exactly where the answer is clear, and over both looks holds the true shift in
- * 95 of 100 trials.
+ * 95 of 100 experiments.
  */
 export const compare = (boxes: readonly Drawn[], bound: number): Comparison => {
   const arms = { with: armOf(boxes, 'with'), without: armOf(boxes, 'without') };

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { inventedTrial } from '../domain/findings/invented-trial.ts';
+import { inventedExperiment } from '../domain/experiment/invented-experiment.ts';
 import { openPhone, PHONE } from '../tools/browser.mjs';
 import { passStep, planBox, stepNow } from './at-the-lathe.ts';
 import { backupOf, backupOfBoxes, stored } from './findings-backup.ts';
@@ -31,19 +31,19 @@ const takeIn = async (page: Page, backup: Uint8Array): Promise<void> => {
   await page.getByText('Taken in.').waitFor();
 };
 
-const openTrial = async (page: Page): Promise<void> => {
+const openExperiment = async (page: Page): Promise<void> => {
   await page.getByRole('link', { name: 'Findings' }).click();
   await page.getByRole('heading', { name: 'Try it both ways' }).waitFor({ timeout: 30_000 });
 };
 
-/** The trial as it lies in the store. */
-const storedTrial = async (page: Page) => {
-  const [trial] = await storedRecords(page, 'both-ways');
-  if (!trial?.body) throw new Error('no trial');
-  return { ...trial, body: trial.body };
+/** The experiment as it lies in the store. */
+const storedExperiment = async (page: Page) => {
+  const [experiment] = await storedRecords(page, 'experiment');
+  if (!experiment?.body) throw new Error('no experiment');
+  return { ...experiment, body: experiment.body };
 };
 
-test('a trial by a reading: planned, told at the Bench, under way, and finished', {
+test('an experiment by a reading: planned, told at the Bench, under way, and finished', {
   timeout: 180_000,
 }, async () => {
   const { context, page } = await openPhone({ serviceWorkers: 'block' });
@@ -53,8 +53,8 @@ test('a trial by a reading: planned, told at the Bench, under way, and finished'
   await planBox(page);
   await takeIn(page, backupOfBoxes(20260701, 3));
 
-  await openTrial(page);
-  await page.getByRole('button', { name: 'Plan a trial' }).tap();
+  await openExperiment(page);
+  await page.getByRole('button', { name: 'Plan an experiment' }).tap();
   await page.getByLabel('Which step?').selectOption('square-banjo');
   const reading = page.getByRole('radio', { name: /^The reading at “Back off the cone/ });
   expect(await reading.isChecked()).toBe(true);
@@ -62,15 +62,15 @@ test('a trial by a reading: planned, told at the Bench, under way, and finished'
   await page.getByText(/^With 20 boxes: \d\d chances in 100 of a clear answer/).waitFor();
   await page.getByRole('button', { name: 'Draw the lots' }).tap();
   await page.getByText(`0 of ${BOXES} boxes; first look at ${BOXES / 2}.`).waitFor();
-  const drawn = await storedTrial(page);
+  const drawn = await storedExperiment(page);
   expect(drawn.body.measure).toMatchObject({ kind: 'reading', step: 'gap', of: 'angle' });
 
   await page.goto(`${server.url}#/bench/set-up-recess`);
-  const asks = drawn.body.lots[0] === 'with' ? 'do' : 'leave';
-  await page.getByText(new RegExp(`^Trial: ${asks} “Banjo against the square`)).waitFor();
+  const asks = drawn.body.lots[0] === 'with' ? 'do' : 'skip';
+  await page.getByText(new RegExp(`^Test: ${asks} “Banjo against the square`)).waitFor();
   await page.getByRole('button', { name: 'Start the set-up', exact: true }).tap();
   await page.getByRole('button', { name: 'Pass', exact: true }).waitFor();
-  const begun = await storedTrial(page);
+  const begun = await storedExperiment(page);
   expect(begun.body.lots).toEqual(drawn.body.lots);
   const [mine] = begun.body.boxes;
   expect(begun.body.boxes).toHaveLength(1);
@@ -78,10 +78,10 @@ test('a trial by a reading: planned, told at the Bench, under way, and finished'
   // At the step itself the lot is told again; one tap for several steps ends before it where it is to be skipped.
   for (let step = await stepNow(page); step !== 'square-banjo'; step = await stepNow(page)) {
     if (step === 'board')
-      await page.getByRole('button', { name: asks === 'leave' ? '2 steps done' : '3 steps done' }).waitFor();
+      await page.getByRole('button', { name: asks === 'skip' ? '2 steps done' : '3 steps done' }).waitFor();
     await passStep(page);
   }
-  await page.getByText(asks === 'do' ? 'Trial: do it.' : 'Trial: skip it.').waitFor();
+  await page.getByText(asks === 'do' ? 'Test: do it.' : 'Test: skip it.').waitFor();
   for (const { width, height } of [PHONE.viewport, { width: 320, height: 640 }]) {
     await page.setViewportSize({ width, height });
     expect(await faultsOnScreen(page)).toEqual([]);
@@ -89,11 +89,11 @@ test('a trial by a reading: planned, told at the Bench, under way, and finished'
   await page.setViewportSize(PHONE.viewport);
 
   // The other boxes are made elsewhere, under the lots drawn here; the first one is given up.
-  const { boxes } = inventedTrial({ lots: drawn.body.lots, effect: 4, missingOneIn: 1e9 });
+  const { boxes } = inventedExperiment({ lots: drawn.body.lots, effect: 4, missingOneIn: 1e9 });
   const others = boxes.slice(1);
   const first = boxes[0]?.box;
   const plan = { ...begun.body, boxes: [String(mine), ...others.map(({ id }) => id)] };
-  const trial = stored('both-ways', begun.id, plan, begun.rev + 1);
+  const experiment = stored('experiment', begun.id, plan, begun.rev + 1);
   const [half, end] = [others.slice(0, BOXES / 2 - 1), others];
   if (!first) throw new Error('no first box');
   const ofThem = (these: typeof others) => these.map(({ id, box }) => stored('box', id, box));
@@ -102,38 +102,38 @@ test('a trial by a reading: planned, told at the Bench, under way, and finished'
     page,
     backupOf(
       [
-        stored('both-ways', begun.id, { ...plan, boxes: plan.boxes.slice(0, 10) }, begun.rev + 1),
+        stored('experiment', begun.id, { ...plan, boxes: plan.boxes.slice(0, 10) }, begun.rev + 1),
         ...ofThem(half),
       ],
       eventsOf(half),
     ),
   );
-  await openTrial(page);
+  await openExperiment(page);
   await page.getByText('The look waits for 1 box with a lot and not finished').waitFor();
-  expect(await page.locator('.both-ways').textContent()).not.toMatch(/clear answer\.|Half way:/);
+  expect(await page.locator('.experiment').textContent()).not.toMatch(/clear answer\.|Half way:/);
 
   await takeIn(
     page,
     backupOf(
       [
-        { ...trial, rev: begun.rev + 2 },
+        { ...experiment, rev: begun.rev + 2 },
         ...ofThem(end),
         stored('box', String(mine), { ...first, setUps: [] }, 99),
       ],
       eventsOf(end),
     ),
   );
-  await openTrial(page);
+  await openExperiment(page);
   await page.getByText('At the end: a clear answer.').waitFor();
   await page.getByText(/^The first reading was .* less with the step, over a length of /).waitFor();
   await page.getByText(/^Not measured: (1 with the step, 0|0 with the step, 1) without/).waitFor();
-  await page.locator('.both-ways summary').tap();
+  await page.locator('.experiment summary').tap();
   await page.getByText(/^z -\d\.\d\d, clear from 1\.98 on/).waitFor();
-  expect(await page.locator('.both-ways').textContent()).not.toMatch(/NaN|undefined|null|Infinity/);
+  expect(await page.locator('.experiment').textContent()).not.toMatch(/NaN|undefined|null|Infinity/);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await page.getByRole('button', { name: 'Put the result away' }).tap();
-  await page.getByRole('heading', { name: 'Earlier trials' }).waitFor();
-  await page.getByRole('button', { name: 'Plan a trial' }).waitFor();
+  await page.getByRole('heading', { name: 'Earlier experiments' }).waitFor();
+  await page.getByRole('button', { name: 'Plan an experiment' }).waitFor();
   expect(errors).toEqual([]);
   await context.close();
 });

@@ -1,18 +1,18 @@
-import type { TrialMeasure } from '../../domain/box/records.ts';
-import type { Standing } from '../../domain/experiment/both-ways-standing.ts';
-import type { PowerAt } from '../../domain/experiment/trial-power.ts';
+import type { ExperimentMeasure } from '../../domain/box/records.ts';
+import type { PowerAt } from '../../domain/experiment/experiment-power.ts';
+import type { ExperimentStatus } from '../../domain/experiment/experiment-status.ts';
 import { boxes, inHundred } from './link-words.ts';
 
-/** Of a trial that is planned or under way. */
-export const bothWaysWords = {
+/** Of an experiment that is planned or under way. */
+export const experimentWords = {
   title: 'Try it both ways',
   about:
     'For a question the log cannot answer: lots are drawn beforehand, half the boxes with the step and half without, in blocks of four. Hold points are never varied. It is looked at twice only, half way and at the end.',
-  plan: 'Plan a trial',
+  plan: 'Plan an experiment',
   step: 'Which step?',
   noStep: 'No step of your procedure can be tried both ways.',
   measure: 'What is measured?',
-  measures: (measure: TrialMeasure): string => {
+  measures: (measure: ExperimentMeasure): string => {
     switch (measure.kind) {
       case 'reading':
         return `The reading at “${measure.sentence}”`;
@@ -22,7 +22,7 @@ export const bothWaysWords = {
         return 'Right at the first trial fit, or not';
     }
   },
-  measureAbout: (measure: TrialMeasure): string => {
+  measureAbout: (measure: ExperimentMeasure): string => {
     switch (measure.kind) {
       case 'reading':
         return 'The first reading of each box counts, before anything is put right. So take one in every box, whatever its lot. The fit is told second.';
@@ -33,8 +33,8 @@ export const bothWaysWords = {
     }
   },
   boxes: 'How many boxes? (a multiple of 4, from 8)',
-  chance: (at: PowerAt, measure: TrialMeasure): number => inHundred(powerOf(at, measure)),
-  power: (at: PowerAt, measure: TrialMeasure) => {
+  chance: (at: PowerAt, measure: ExperimentMeasure): number => inHundred(powerOf(at, measure)),
+  power: (at: PowerAt, measure: ExperimentMeasure) => {
     const share = powerOf(at, measure);
     return `With ${at.boxes} boxes: ${inHundred(share)} chances in 100 of a clear answer, ${assumed(measure)}.${
       share < 0.8 ? ' An unclear answer then says little.' : ''
@@ -44,26 +44,26 @@ export const bothWaysWords = {
   size: 'Boxes',
   chances: 'In 100',
   begin: 'Draw the lots',
-  underWay: ({ taken, planned, nextLook, look }: Standing) =>
+  underWay: ({ taken, planned, nextLook, look }: ExperimentStatus) =>
     `${taken} of ${boxes(planned)}${nextLook === null ? '' : `; ${look === 'none-yet' ? 'first' : 'last'} look at ${nextLook}`}.`,
-  waits: ({ taken, nextLook, unfinished }: Standing) =>
+  waits: ({ taken, nextLook, unfinished }: ExperimentStatus) =>
     nextLook === null || taken < nextLook
       ? null
       : `The look waits for ${boxes(unfinished)} with a lot and not finished: try ${unfinished === 1 ? 'it' : 'them'} until right, or close ${unfinished === 1 ? 'it' : 'them'}.`,
   asked:
     'The Bench says before a box’s first set-up which lot it draws. Until the look nothing is told of the difference: who looks at every box finds luck.',
   reading: 'Its boxes are being read…',
-  giveUp: 'Give the trial up',
+  giveUp: 'Give the experiment up',
   stopHere: 'Stop here and put the result away',
   putAway: 'Put the result away',
-  earlier: 'Earlier trials',
+  earlier: 'Earlier experiments',
 } as const;
 
 /** Never certain, however many boxes. */
-const powerOf = (at: PowerAt, { kind }: TrialMeasure): number =>
+const powerOf = (at: PowerAt, { kind }: ExperimentMeasure): number =>
   Math.min(0.99, kind === 'fit' ? at.fit : at.reading);
 
-const assumed = (measure: TrialMeasure): string => {
+const assumed = (measure: ExperimentMeasure): string => {
   if (measure.kind === 'fit') return 'if 15 boxes in 100 do not fit with the step and 35 without';
   const what = measure.kind === 'time' ? 'took longer' : 'read more';
   return `if of two boxes, one of each lot, the one without the step ${what} 7 times in 10 (a shift of 0.8 of the spread)`;

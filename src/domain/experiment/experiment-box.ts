@@ -1,14 +1,14 @@
-import type { BothWaysPlan, Box, TrialMeasure } from '../box/records.ts';
+import type { Box, ExperimentMeasure, ExperimentPlan } from '../box/records.ts';
 import type { FirstTry } from '../findings/rows/joint-row.ts';
 import { firstTryOf } from '../findings/rows/rows-from-log.ts';
 import { isKnown } from '../setup/events.ts';
 import type { RunState } from '../setup/fold.ts';
 import type { Reading } from '../setup/reading.ts';
 import type { Lot } from './draw-lots.ts';
-import { measureOf } from './trial-measure.ts';
+import { measureOf } from './experiment-measure.ts';
 
-/** What a trial keeps of one box. */
-export interface TrialBox {
+/** What an experiment keeps of one box. */
+export interface ExperimentBox {
   /** What was measured: an angle in rad, turns, or the log of ms; null where it was not, or where the fit is the measure. */
   readonly value: number | null;
   /** Right at the first trial, or eased once to right: 1, not: 0, never tried: null. */
@@ -27,8 +27,12 @@ const RIGHT: Readonly<Record<FirstTry, number | null>> = {
   unknown: null,
 };
 
-/** One box of a trial, from its record (null: deleted) and its set-ups in their order. */
-export const trialBoxOf = (plan: BothWaysPlan, box: Box | null, runs: readonly RunState[]): TrialBox => {
+/** One box of an experiment, from its record (null: deleted) and its set-ups in their order. */
+export const experimentBoxOf = (
+  plan: ExperimentPlan,
+  box: Box | null,
+  runs: readonly RunState[],
+): ExperimentBox => {
   const measure = measureOf(plan);
   return {
     value: measure.kind === 'fit' ? null : measuredIn(measure, runs),
@@ -41,7 +45,7 @@ export const trialBoxOf = (plan: BothWaysPlan, box: Box | null, runs: readonly R
 
 /** From a box's set-ups up to the first that it was cut in: what comes later begins from settings that these left. */
 const measuredIn = (
-  measure: Exclude<TrialMeasure, { readonly kind: 'fit' }>,
+  measure: Exclude<ExperimentMeasure, { readonly kind: 'fit' }>,
   runs: readonly RunState[],
 ): number | null => {
   const cut = runs.findIndex(({ closed }) => closed === 'cut');

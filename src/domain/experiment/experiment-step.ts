@@ -15,7 +15,7 @@ export const restsOn = (
       restsOn(procedure, under, key, [...seen, step.key]),
   );
 
-/** Whether a trial may leave this step out: no hold point, none that a hold point rests on, and asked in every set-up. */
+/** Whether an experiment may leave this step out: no hold point, none that a hold point rests on, and asked in every set-up. */
 export const mayVary = (procedure: Procedure, key: string): boolean =>
   procedure.steps.some((step) => step.key === key && !step.hold && !step.onlyWithGroove) &&
   !procedure.steps.some((step) => step.hold && restsOn(procedure, step, key));

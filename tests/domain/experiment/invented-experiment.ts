@@ -1,13 +1,13 @@
-import type { BothWaysPlan, Box, TrialMeasure } from '../../../src/domain/box/records.ts';
+import type { Box, ExperimentMeasure, ExperimentPlan } from '../../../src/domain/box/records.ts';
 import { drawLots, type Lot } from '../../../src/domain/experiment/draw-lots.ts';
 import { seededRandom } from '../../../src/domain/random.ts';
 import { DEFAULT_PROCEDURES } from '../../../src/domain/setup/default-procedures.ts';
 import type { Happening, SetUpEvent } from '../../../src/domain/setup/events.ts';
 import { mm } from '../../../src/domain/units/brands.ts';
 import { sampleBox, sampleClosing } from '../../storage/sample-log.ts';
-import { must } from './expect-digits.ts';
+import { must } from '../findings/expect-digits.ts';
 
-export const GAP: TrialMeasure = {
+export const GAP: ExperimentMeasure = {
   kind: 'reading',
   step: 'gap',
   sentence: 'Back off the cone. Still no card goes in at any corner.',
@@ -70,8 +70,8 @@ interface SetUp {
   readonly seconds?: number;
 }
 
-export interface InventedTrial {
-  readonly plan: BothWaysPlan;
+export interface InventedExperiment {
+  readonly plan: ExperimentPlan;
   readonly boxes: readonly {
     readonly id: string;
     readonly box: Box;
@@ -80,10 +80,10 @@ export interface InventedTrial {
 }
 
 /**
- * An invented trial of "square-banjo", finished up to `taken` boxes: the gap is 0.15 mm over 80 with a spread of 0.06, and
+ * An invented experiment of "square-banjo", finished up to `taken` boxes: the gap is 0.15 mm over 80 with a spread of 0.06, and
  * `effect` spreads more where the step was left out; 85 in 100 are right with it, 65 without. One reading in `missingOneIn` was not taken.
  */
-export const inventedTrial = ({
+export const inventedExperiment = ({
   seed = 7,
   boxes = 40,
   taken = boxes,
@@ -98,8 +98,8 @@ export const inventedTrial = ({
   readonly taken?: number;
   readonly effect?: number;
   readonly missingOneIn?: number;
-  readonly measure?: TrialMeasure;
-} = {}): InventedTrial => {
+  readonly measure?: ExperimentMeasure;
+} = {}): InventedExperiment => {
   const random = seededRandom(seed);
   const made = lots.slice(0, taken).map((lot, i) => {
     const [id, runId] = [`box-${i + 1}`, `run-${i + 1}`];

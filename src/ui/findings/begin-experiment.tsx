@@ -1,15 +1,15 @@
 import { useId } from 'preact/hooks';
-import { beginBothWays, openQuestions } from '../../app/both-ways-trial.ts';
-import { BLOCK, TRIAL_BOXES } from '../../domain/experiment/draw-lots.ts';
-import type { PowerAt } from '../../domain/experiment/trial-power.ts';
-import type { TrialQuestion } from '../../domain/experiment/trial-questions.ts';
+import { beginExperiment, openQuestions } from '../../app/begin-experiment.ts';
+import { BLOCK, EXPERIMENT_BOXES } from '../../domain/experiment/draw-lots.ts';
+import type { PowerAt } from '../../domain/experiment/experiment-power.ts';
+import type { ExperimentQuestion } from '../../domain/experiment/experiment-questions.ts';
 import { readCount } from '../../domain/units/read-quantity.ts';
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';
 import { useAct } from '../parts/use-act.ts';
 import { useForm } from '../parts/use-form.ts';
 import { useLive } from '../parts/use-live.ts';
-import { bothWaysWords as words } from './both-ways-words.ts';
+import { experimentWords as words } from './experiment-words.ts';
 import { PowerList } from './power-list.tsx';
 
 interface Props {
@@ -17,7 +17,7 @@ interface Props {
 }
 
 /** Which step, what is measured, how many boxes, and what so many can tell, before the lots are drawn. */
-const BeginBothWays = ({ power }: Props) => {
+const BeginExperiment = ({ power }: Props) => {
   const questions = useLive(openQuestions, ['box', 'procedure']).value;
   if (!questions) return null;
   const first = questions.find(({ measures }) => measures[0]?.kind === 'reading') ?? questions[0];
@@ -28,15 +28,15 @@ const Plan = ({
   questions,
   first,
   power,
-}: Props & { questions: readonly TrialQuestion[]; first: TrialQuestion }) => {
+}: Props & { questions: readonly ExperimentQuestion[]; first: ExperimentQuestion }) => {
   const id = useId();
   const form = useForm('both ways', { step: first.step, measure: '0', boxes: '40' });
   const question = questions.find((each) => each.step === form.values.value.step) ?? first;
   const measure = question.measures[Number(form.values.value.measure)] ?? question.measures[0];
   const begin = useAct(async (fresh) => {
-    const count = form.read('boxes', (field, text) => readCount(field, text, TRIAL_BOXES));
+    const count = form.read('boxes', (field, text) => readCount(field, text, EXPERIMENT_BOXES));
     if (count === undefined || !measure) return false;
-    const saved = await beginBothWays(fresh, question, measure, count - (count % BLOCK));
+    const saved = await beginExperiment(fresh, question, measure, count - (count % BLOCK));
     if (saved) form.done();
     return saved;
   });
@@ -82,4 +82,4 @@ const Plan = ({
   );
 };
 
-export default BeginBothWays;
+export default BeginExperiment;

@@ -3,14 +3,14 @@ import 'fake-indexeddb/auto';
 import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { allBothWays, askedOf, lotOf, takeLot } from '../../src/app/both-ways.ts';
-import { beginBothWays } from '../../src/app/both-ways-trial.ts';
+import { beginExperiment } from '../../src/app/begin-experiment.ts';
 import type { BoxOnHand } from '../../src/app/boxes.ts';
+import { allExperiments, askedOf, lotOf, takeLot } from '../../src/app/experiments.ts';
 import type { Found } from '../../src/app/findings.ts';
 import { openSession, settings } from '../../src/app/session.ts';
 import { startSetUp } from '../../src/app/start-set-up.ts';
-import type { BothWaysPlan, Box, TrialMeasure } from '../../src/domain/box/records.ts';
-import { powerTable } from '../../src/domain/experiment/trial-power.ts';
+import type { Box, ExperimentMeasure, ExperimentPlan } from '../../src/domain/box/records.ts';
+import { powerTable } from '../../src/domain/experiment/experiment-power.ts';
 import { findingsOf } from '../../src/domain/findings/answers/findings.ts';
 import { DEFAULT_SETTINGS } from '../../src/domain/log/settings.ts';
 import { DEFAULT_PROCEDURES } from '../../src/domain/setup/default-procedures.ts';
@@ -18,47 +18,51 @@ import { mm } from '../../src/domain/units/brands.ts';
 import { forget } from '../../src/storage/connection.ts';
 import { getRecord } from '../../src/storage/records.ts';
 import { addLog } from '../../src/storage/whole-log.ts';
-import { BothWays } from '../../src/ui/findings/both-ways.tsx';
-import { readTrials } from '../../src/workers/findings-trials.ts';
-import { GAP, type InventedTrial, inventedTrial } from '../domain/findings/invented-trial.ts';
+import { Experiment } from '../../src/ui/findings/experiment.tsx';
+import { readExperiments } from '../../src/workers/findings-experiments.ts';
+import {
+  GAP,
+  type InventedExperiment,
+  inventedExperiment,
+} from '../domain/experiment/invented-experiment.ts';
 import { sampleBox, storedBox } from '../storage/sample-log.ts';
 
 const PROCEDURE = DEFAULT_PROCEDURES['board-and-cone'];
 const SQUARE = { step: 'square-banjo', sentence: 'Banjo against the square. Clamp it.' };
-const FIT: TrialMeasure = { kind: 'fit' };
+const FIT: ExperimentMeasure = { kind: 'fit' };
 
-/** What the page is given, with the trials of the log as the worker reads them. */
+/** What the page is given, with the experiments of the log as the worker reads them. */
 const found = async (): Promise<Found> => ({
   ...findingsOf({ rows: [], steps: [], leftOut: {} }),
   from: '',
   lastAlike: null,
-  trials: await readTrials(['mine']),
+  experiments: await readExperiments(['mine']),
   power: powerTable(),
 });
 const open = async () => {
   cleanup();
-  render(<BothWays found={await found()} />);
+  render(<Experiment found={await found()} />);
 };
 const plan = async () => {
   await open();
-  fireEvent.click(await screen.findByRole('button', { name: 'Plan a trial' }));
+  fireEvent.click(await screen.findByRole('button', { name: 'Plan an experiment' }));
   return screen.findByLabelText(/How many boxes/);
 };
 const only = async () => {
-  const [trial] = await allBothWays();
-  if (!trial) throw new Error('no trial');
-  return trial.plan;
+  const [experiment] = await allExperiments();
+  if (!experiment) throw new Error('no experiment');
+  return experiment.plan;
 };
 /** A box that is planned and no more. */
 const planned = (id: string, change: Partial<Box> = {}): BoxOnHand => ({ id, box: sampleBox(change) });
-const keep = ({ plan, boxes }: InventedTrial, change: Partial<BothWaysPlan> = {}) =>
+const keep = ({ plan, boxes }: InventedExperiment, change: Partial<ExperimentPlan> = {}) =>
   addLog(
     [
       ...boxes.map(({ id, box }) => storedBox({ id, body: box })),
       {
         logId: 'mine',
-        kind: 'both-ways',
-        id: 'trial',
+        kind: 'experiment',
+        id: 'experiment',
         rev: 1,
         writer: 'workshop',
         savedAt: 1,
@@ -76,7 +80,7 @@ beforeEach(async () => {
 });
 afterEach(cleanup);
 
-describe('to plan a trial', () => {
+describe('to plan an experiment', () => {
   it('asks for the step, what is measured, the boxes; draws and keeps the lots, two and two in every four', async () => {
     const boxes = await plan();
     expect(screen.getByLabelText<HTMLSelectElement>('Which step?').value).toBe('square-banjo');
@@ -85,7 +89,7 @@ describe('to plan a trial', () => {
     screen.getByText(/The first reading of each box counts/);
     fireEvent.input(boxes, { target: { value: '12' } });
     fireEvent.click(screen.getByRole('button', { name: 'Draw the lots' }));
-    await waitFor(async () => expect(await allBothWays()).toHaveLength(1));
+    await waitFor(async () => expect(await allExperiments()).toHaveLength(1));
     const { lots, step, measure } = await only();
     expect(step).toBe('square-banjo');
     expect(measure).toEqual(GAP);
@@ -125,7 +129,7 @@ describe('to plan a trial', () => {
     fireEvent.click(screen.getByRole('button', { name: 'Draw the lots' }));
     await waitFor(() => screen.getByRole('alert'));
     expect((boxes as HTMLInputElement).value).toBe('3');
-    expect(await allBothWays()).toEqual([]);
+    expect(await allExperiments()).toEqual([]);
   });
 
   it('says before the lots are drawn what so many boxes can tell, by what is measured', async () => {
@@ -143,9 +147,9 @@ describe('to plan a trial', () => {
   });
 });
 
-describe('a box of a trial', () => {
+describe('a box of an experiment', () => {
   it('takes the next lot once, before its first set-up, and is told it before and after', async () => {
-    await beginBothWays('trial', SQUARE, FIT, 8);
+    await beginExperiment('trial', SQUARE, FIT, 8);
     const { lots } = await only();
     expect((await askedOf(planned('one')))?.lot).toBe(lots[0]);
     await takeLot(planned('one'), PROCEDURE);
@@ -163,7 +167,7 @@ describe('a box of a trial', () => {
 
   it('has its lot on disk with its first set-up', async () => {
     await addLog([storedBox({ id: 'one' })], []);
-    await beginBothWays('trial', SQUARE, FIT, 8);
+    await beginExperiment('trial', SQUARE, FIT, 8);
     await startSetUp('run', planned('one'), 'recess');
     expect((await only()).boxes).toEqual(['one']);
     expect((await getRecord('mine', 'box', 'one'))?.body?.setUps).toHaveLength(1);
@@ -173,7 +177,7 @@ describe('a box of a trial', () => {
     for (const step of ['lock-post', 'no such step']) {
       globalThis.indexedDB = new IDBFactory();
       forget();
-      await beginBothWays('trial', { step, sentence: 'Leave the post loose.' }, FIT, 8);
+      await beginExperiment('trial', { step, sentence: 'Leave the post loose.' }, FIT, 8);
       expect(await askedOf(planned('one'))).toBeNull();
       await takeLot(planned('one'), PROCEDURE);
       expect((await only()).boxes).toEqual([]);
@@ -181,9 +185,9 @@ describe('a box of a trial', () => {
   });
 });
 
-describe('a trial under way', () => {
+describe('an experiment under way', () => {
   it('says how far it is and when it will be looked at, and nothing of the difference', async () => {
-    await keep(inventedTrial({ taken: 19 }));
+    await keep(inventedExperiment({ taken: 19 }));
     await open();
     await screen.findByText('19 of 40 boxes; first look at 20.');
     expect(say()).not.toMatch(/clear answer|(less|more) with|Half way:|right with/);
@@ -191,42 +195,42 @@ describe('a trial under way', () => {
   });
 
   it('says which look waits for boxes that are still on the bench', async () => {
-    const trial = inventedTrial({ taken: 20 });
-    const boxes = trial.boxes.map((each, i) =>
+    const experiment = inventedExperiment({ taken: 20 });
+    const boxes = experiment.boxes.map((each, i) =>
       i === 3 ? { ...each, box: { ...each.box, trials: [], closing: null } } : each,
     );
-    await keep({ ...trial, boxes });
+    await keep({ ...experiment, boxes });
     await open();
     await screen.findByText(/^The look waits for 1 box with a lot and not finished/);
     expect(say()).not.toMatch(/clear answer/);
   });
 
   it('half way tells what the first half showed, and goes on', async () => {
-    await keep(inventedTrial({ taken: 24, effect: 0 }));
+    await keep(inventedExperiment({ taken: 24, effect: 0 }));
     await open();
     await screen.findByText('Half way: no clear answer.');
     screen.getByText('24 of 40 boxes; last look at 40.');
     screen.getByText(/^Go on to the end/);
-    screen.getByRole('button', { name: 'Give the trial up' });
+    screen.getByRole('button', { name: 'Give the experiment up' });
   });
 
   it('given up before it has told anything, asks nothing more and is told of no more', async () => {
-    await beginBothWays('trial', SQUARE, FIT, 8);
+    await beginExperiment('trial', SQUARE, FIT, 8);
     await takeLot(planned('box 0'), PROCEDURE);
     await open();
-    fireEvent.click(await screen.findByRole('button', { name: 'Give the trial up' }));
+    fireEvent.click(await screen.findByRole('button', { name: 'Give the experiment up' }));
     await waitFor(async () => expect((await only()).givenUp).toBe(true));
     expect(await askedOf(planned('box 0'))).toBeNull();
     await open();
-    await screen.findByRole('button', { name: 'Plan a trial' });
-    expect(screen.queryByRole('heading', { name: 'Earlier trials' })).toBeNull();
+    await screen.findByRole('button', { name: 'Plan an experiment' });
+    expect(screen.queryByRole('heading', { name: 'Earlier experiments' })).toBeNull();
   });
 });
 
-describe('a finished trial', () => {
+describe('a finished experiment', () => {
   it('says by how much, within what range, what the lots allow to be said, and the fit second', async () => {
     settings.value = { ...DEFAULT_SETTINGS, unit: 'mm' };
-    await keep(inventedTrial({ effect: 2 }));
+    await keep(inventedExperiment({ effect: 2 }));
     await open();
     await screen.findByText('At the end: a clear answer.');
     screen.getByText(
@@ -241,14 +245,14 @@ describe('a finished trial', () => {
     screen.getByText(/^z -\d\.\d\d, clear from 1\.98 on/);
     expect(say()).not.toMatch(/NaN|undefined|null|Infinity|caused|significant/);
     fireEvent.click(screen.getByRole('button', { name: 'Put the result away' }));
-    await screen.findByRole('heading', { name: 'Earlier trials' });
-    screen.getByRole('button', { name: 'Plan a trial' });
+    await screen.findByRole('heading', { name: 'Earlier experiments' });
+    screen.getByRole('button', { name: 'Plan an experiment' });
     screen.getByText('At the end: a clear answer.');
   });
 
   it('in thou where the user thinks in inches', async () => {
     settings.value = { ...DEFAULT_SETTINGS, unit: 'in' };
-    await keep(inventedTrial({ effect: 2 }));
+    await keep(inventedExperiment({ effect: 2 }));
     await open();
     await screen.findByText(
       /^The first reading was \d\.\d thou less with the step, over a length of 3 1\/8 in\./,
@@ -256,15 +260,15 @@ describe('a finished trial', () => {
   });
 
   it('of a time, of the fit, and an old one without a measure', async () => {
-    await keep(inventedTrial({ measure: { kind: 'time' } }));
+    await keep(inventedExperiment({ measure: { kind: 'time' } }));
     await open();
     await screen.findByText(/^The first set-up took \d+ % (less|more) time with the step\./);
     screen.getByText(/no leave to skip it/);
-    const { measure: _, ...old } = inventedTrial({ seed: 3 }).plan;
-    for (const plan of [inventedTrial({ measure: FIT, seed: 3 }).plan, old]) {
+    const { measure: _, ...old } = inventedExperiment({ seed: 3 }).plan;
+    for (const plan of [inventedExperiment({ measure: FIT, seed: 3 }).plan, old]) {
       globalThis.indexedDB = new IDBFactory();
       forget();
-      await keep({ ...inventedTrial({ seed: 3 }), plan });
+      await keep({ ...inventedExperiment({ seed: 3 }), plan });
       await open();
       await screen.findByText('Right at the first trial fit, or not');
       screen.getByText(
@@ -276,15 +280,15 @@ describe('a finished trial', () => {
   });
 
   it('with no reading taken, or every one the same, says just that', async () => {
-    await keep(inventedTrial({ boxes: 8, missingOneIn: 1 }));
+    await keep(inventedExperiment({ boxes: 8, missingOneIn: 1 }));
     await open();
     await screen.findByText('At the end: nothing to compare.');
     screen.getByText('No box was measured.');
     screen.getByText('Not measured: 4 with the step, 4 without. They are left out, not guessed.');
     globalThis.indexedDB = new IDBFactory();
     forget();
-    const trial = inventedTrial({ boxes: 8, missingOneIn: 1e9 });
-    const same = trial.boxes.map((each) => ({
+    const experiment = inventedExperiment({ boxes: 8, missingOneIn: 1e9 });
+    const same = experiment.boxes.map((each) => ({
       ...each,
       events: each.events.map((event) =>
         event.kind === 'read' && event.reading.kind === 'gap'
@@ -292,18 +296,18 @@ describe('a finished trial', () => {
           : event,
       ),
     }));
-    await keep({ ...trial, boxes: same });
+    await keep({ ...experiment, boxes: same });
     await open();
     await screen.findByText('At the end: no difference to be seen.');
     expect(say()).not.toMatch(/NaN|undefined|null|Infinity/);
   });
 
   it('clear at half can be put away there, and is kept among the earlier ones', async () => {
-    await keep(inventedTrial({ taken: 22, effect: 4 }));
+    await keep(inventedExperiment({ taken: 22, effect: 4 }));
     await open();
     await screen.findByText('Half way: a clear answer.');
     fireEvent.click(screen.getByRole('button', { name: 'Stop here and put the result away' }));
-    await screen.findByRole('heading', { name: 'Earlier trials' });
+    await screen.findByRole('heading', { name: 'Earlier experiments' });
     screen.getByText('Half way: a clear answer.');
   });
 });

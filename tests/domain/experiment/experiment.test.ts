@@ -1,27 +1,27 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { measuredAngle } from '../../../src/domain/alignment/measure.ts';
-import type { BothWaysPlan, Box, TrialMeasure } from '../../../src/domain/box/records.ts';
-import { BOUNDS, compare, type Drawn } from '../../../src/domain/experiment/both-ways.ts';
-import { type Standing, standingOf } from '../../../src/domain/experiment/both-ways-standing.ts';
+import type { Box, ExperimentMeasure, ExperimentPlan } from '../../../src/domain/box/records.ts';
+import { BOUNDS, compare, type Drawn } from '../../../src/domain/experiment/compare.ts';
 import { drawLots, type Lot } from '../../../src/domain/experiment/draw-lots.ts';
-import { type TrialBox, trialBoxOf } from '../../../src/domain/experiment/trial-box.ts';
-import { powerTable, trialPower } from '../../../src/domain/experiment/trial-power.ts';
-import { trialQuestions } from '../../../src/domain/experiment/trial-questions.ts';
-import { mayVary } from '../../../src/domain/experiment/trial-step.ts';
+import { type ExperimentBox, experimentBoxOf } from '../../../src/domain/experiment/experiment-box.ts';
+import { experimentPower, powerTable } from '../../../src/domain/experiment/experiment-power.ts';
+import { experimentQuestions } from '../../../src/domain/experiment/experiment-questions.ts';
+import { type ExperimentStatus, experimentStatus } from '../../../src/domain/experiment/experiment-status.ts';
+import { mayVary } from '../../../src/domain/experiment/experiment-step.ts';
 import { checkRecord } from '../../../src/domain/log/validate.ts';
 import { seededRandom } from '../../../src/domain/random.ts';
 import { DEFAULT_PROCEDURES } from '../../../src/domain/setup/default-procedures.ts';
 import type { SetUpEvent } from '../../../src/domain/setup/events.ts';
 import { foldRun, type RunState } from '../../../src/domain/setup/fold.ts';
 import type { Procedure } from '../../../src/domain/setup/procedure.ts';
-import { must } from './expect-digits.ts';
-import { GAP, type InventedTrial, inventedTrial, setUpOf } from './invented-trial.ts';
+import { must } from '../findings/expect-digits.ts';
+import { GAP, type InventedExperiment, inventedExperiment, setUpOf } from './invented-experiment.ts';
 
 const END = BOUNDS.end;
 const lotsOf = (boxes: number, seed: number): readonly Lot[] => must(drawLots(boxes, seededRandom(seed)));
-/** A trial of whole blocks; a reading in eight or so is missing. */
-const trials = fc
+/** An experiment of whole blocks; a reading in eight or so is missing. */
+const experiments = fc
   .record({ blocks: fc.integer({ min: 2, max: 10 }), seed: fc.integer({ min: 1, max: 1e6 }) })
   .chain(({ blocks, seed }) =>
     fc
@@ -61,7 +61,7 @@ describe('with and without compared', () => {
 
   it('turns its sign round when the lots change names, and nothing else', () => {
     fc.assert(
-      fc.property(trials, (boxes) => {
+      fc.property(experiments, (boxes) => {
         const [one, two] = [compare(boxes, END), compare(swapped(boxes), END)];
         expect(two.state).toBe(one.state);
         expect(two.clear).toBe(one.clear);
@@ -79,7 +79,7 @@ describe('with and without compared', () => {
   it('a day that all of a block shares changes nothing; the unit changes the unit alone', () => {
     fc.assert(
       fc.property(
-        trials,
+        experiments,
         fc.array(fc.double({ min: -9, max: 9, noNaN: true }), { minLength: 10 }),
         (boxes, days) => {
           const found = compare(boxes, END);
@@ -104,7 +104,7 @@ describe('with and without compared', () => {
     let clear = 0;
     fc.assert(
       fc.property(
-        trials,
+        experiments,
         fc.constantFrom(BOUNDS.half, BOUNDS.end),
         fc.double({ min: -4, max: 4, noNaN: true }),
         (drawn, bound, effect) => {
@@ -163,14 +163,15 @@ describe('with and without compared', () => {
 });
 
 const folded = (events: readonly SetUpEvent[]): RunState => foldRun(events) as RunState;
-const trialBoxes = ({ plan, boxes }: InventedTrial): readonly TrialBox[] =>
-  boxes.map(({ box, events }) => trialBoxOf(plan, box, [folded(events)]));
-const standing = (trial: InventedTrial): Standing => standingOf(trial.plan, trialBoxes(trial));
+const experimentBoxes = ({ plan, boxes }: InventedExperiment): readonly ExperimentBox[] =>
+  boxes.map(({ box, events }) => experimentBoxOf(plan, box, [folded(events)]));
+const status = (experiment: InventedExperiment): ExperimentStatus =>
+  experimentStatus(experiment.plan, experimentBoxes(experiment));
 
-describe('a trial as it stands', () => {
+describe('an experiment as it stands', () => {
   it('tells nothing of the difference before the first look, nor of later boxes until the last', () => {
-    const whole = inventedTrial();
-    const at = (taken: number) => standing({ ...whole, boxes: whole.boxes.slice(0, taken) });
+    const whole = inventedExperiment();
+    const at = (taken: number) => status({ ...whole, boxes: whole.boxes.slice(0, taken) });
     expect(at(19)).toEqual({ look: 'none-yet', taken: 19, planned: 40, nextLook: 20, unfinished: 0 });
     const half = at(20);
     expect(half).toMatchObject({ look: 'half', bound: 2.8, nextLook: 40 });
@@ -179,28 +180,28 @@ describe('a trial as it stands', () => {
   });
 
   it('waits at a look for boxes that are still on the bench', () => {
-    const whole = inventedTrial({ taken: 22 });
+    const whole = inventedExperiment({ taken: 22 });
     const open = (box: Box): Box => ({ ...box, trials: [], closing: null });
     const boxes = whole.boxes.map((each, i) =>
       i === 4 || i === 21 ? { ...each, box: open(each.box) } : each,
     );
-    expect(standing({ ...whole, boxes })).toEqual({
+    expect(status({ ...whole, boxes })).toEqual({
       look: 'none-yet',
       taken: 22,
       planned: 40,
       nextLook: 20,
       unfinished: 1,
     });
-    const gone = trialBoxes({ ...whole, boxes }).map((box, i) =>
-      i === 4 ? trialBoxOf(whole.plan, null, []) : box,
+    const gone = experimentBoxes({ ...whole, boxes }).map((box, i) =>
+      i === 4 ? experimentBoxOf(whole.plan, null, []) : box,
     );
-    const now = standingOf(whole.plan, gone);
+    const now = experimentStatus(whole.plan, gone);
     expect(now.look).toBe('half');
     expect(gone[4]).toEqual({ value: null, fit: null, finished: true, did: null });
   });
 
   it('finds a true effect on a reading, tells the fit second, and counts every box by its lot', () => {
-    const now = standing(inventedTrial({ effect: 2 }));
+    const now = status(inventedExperiment({ effect: 2 }));
     if (now.look === 'none-yet') throw new Error('no look');
     expect(now.measured).toMatchObject({ state: 'compared', clear: true });
     // 0.12 mm over 80 is 1.5 mrad.
@@ -213,32 +214,32 @@ describe('a trial as it stands', () => {
   });
 
   it('a lot that was not kept counts by the lot, and is told', () => {
-    const whole = inventedTrial({ boxes: 8, missingOneIn: 1e9 });
+    const whole = inventedExperiment({ boxes: 8, missingOneIn: 1e9 });
     const at = whole.plan.lots.indexOf('without');
     const kept = whole.boxes.map((each, i) =>
       i === at ? { ...each, events: setUpOf(each.id, `run-${i + 1}`, { gap: 9 }) } : each,
     );
-    const now = standing({ ...whole, boxes: kept });
+    const now = status({ ...whole, boxes: kept });
     if (now.look === 'none-yet') throw new Error('no look');
     expect(now.otherwise).toBe(1);
     expect(now.measured.without.mean as number).toBeGreaterThan(Math.atan(9 / 80) / 4);
   });
 
-  it('an old trial without a measure goes by the fit', () => {
-    const whole = inventedTrial();
+  it('an old experiment without a measure goes by the fit', () => {
+    const whole = inventedExperiment();
     const { measure: _, ...old } = whole.plan;
-    const now = standing({ ...whole, plan: old });
+    const now = status({ ...whole, plan: old });
     if (now.look === 'none-yet') throw new Error('no look');
     expect(now.fit).toBeNull();
-    const asked = standing(inventedTrial({ measure: { kind: 'fit' } }));
+    const asked = status(inventedExperiment({ measure: { kind: 'fit' } }));
     expect(now).toEqual(asked);
     expect(now.measured.with.mean as number).toBeGreaterThan(now.measured.without.mean as number);
   });
 });
 
 describe('what is measured of a box', () => {
-  const measured = (measure: TrialMeasure, ...runs: readonly (readonly SetUpEvent[])[]) =>
-    trialBoxOf({ ...inventedTrial().plan, measure }, null, runs.map(folded)).value;
+  const measured = (measure: ExperimentMeasure, ...runs: readonly (readonly SetUpEvent[])[]) =>
+    experimentBoxOf({ ...inventedExperiment().plan, measure }, null, runs.map(folded)).value;
   const base = setUpOf('box-1', 'run-1', { gap: 0.4 });
   /** The events with others put in before the n-th, all numbered anew and ten seconds apart. */
   const withMore = (events: readonly SetUpEvent[], n: number, ...more: readonly object[]): SetUpEvent[] =>
@@ -288,7 +289,7 @@ describe('what is measured of a box', () => {
 
   it('is nothing where it was not read, is of another kind, or two phones wrote the set-up', () => {
     expect(measured(GAP, setUpOf('box-1', 'run-1'))).toBeNull();
-    expect(measured({ ...GAP, of: 'turns' } as TrialMeasure, base)).toBeNull();
+    expect(measured({ ...GAP, of: 'turns' } as ExperimentMeasure, base)).toBeNull();
     const second = { ...(base[4] as SetUpEvent), writer: 'another' };
     expect(measured(GAP, [...base, second])).toBeNull();
     expect(measured({ kind: 'fit' }, base)).toBeNull();
@@ -332,7 +333,7 @@ describe('what is measured of a box', () => {
 describe('what can be tried both ways', () => {
   const of = (procedure: Procedure) =>
     Object.fromEntries(
-      trialQuestions(procedure).map(({ step, measures }) => [step, measures.map(({ kind }) => kind)]),
+      experimentQuestions(procedure).map(({ step, measures }) => [step, measures.map(({ kind }) => kind)]),
     );
 
   it('no hold point, and a reading only where the step can act on it and it can still be taken', () => {
@@ -344,7 +345,7 @@ describe('what can be tried both ways', () => {
       'touch-off': ['fit', 'time'],
     });
     expect(of(DEFAULT_PROCEDURES['true-bar'])['bar-grip']).toEqual(['fit', 'time']);
-    const [asked] = trialQuestions(DEFAULT_PROCEDURES['board-and-cone']).flatMap(({ step, measures }) =>
+    const [asked] = experimentQuestions(DEFAULT_PROCEDURES['board-and-cone']).flatMap(({ step, measures }) =>
       step === 'square-banjo' ? measures : [],
     );
     expect(asked).toEqual(GAP);
@@ -374,27 +375,30 @@ describe('lots and power', () => {
   });
 
   it('power grows with boxes, is the error rate where there is nothing to find, and is told for either kind of measure', () => {
-    expect(trialPower(40, { measure: 'reading', effect: 0 })).toBeCloseTo(0.05, 1);
-    expect(trialPower(80, { measure: 'reading', effect: 0.5 })).toBeGreaterThan(
-      trialPower(40, { measure: 'reading', effect: 0.5 }),
+    expect(experimentPower(40, { measure: 'reading', effect: 0 })).toBeCloseTo(0.05, 1);
+    expect(experimentPower(80, { measure: 'reading', effect: 0.5 })).toBeGreaterThan(
+      experimentPower(40, { measure: 'reading', effect: 0.5 }),
     );
     const at40 = powerTable().find(({ boxes }) => boxes === 40);
-    expect(at40?.fit).toBeCloseTo(trialPower(40, { measure: 'right', withRate: 0.15, withoutRate: 0.35 }), 9);
-    expect(at40?.reading).toBeCloseTo(trialPower(40, { measure: 'reading', effect: 0.8 }), 9);
+    expect(at40?.fit).toBeCloseTo(
+      experimentPower(40, { measure: 'right', withRate: 0.15, withoutRate: 0.35 }),
+      9,
+    );
+    expect(at40?.reading).toBeCloseTo(experimentPower(40, { measure: 'reading', effect: 0.8 }), 9);
   });
 });
 
-describe('the record of a trial from a file', () => {
+describe('the record of an experiment from a file', () => {
   const record = (body: unknown) => ({
-    ...{ logId: 'mine', kind: 'both-ways', id: 'trial', rev: 1, writer: 'w', savedAt: 1 },
+    ...{ logId: 'mine', kind: 'experiment', id: 'experiment', rev: 1, writer: 'w', savedAt: 1 },
     body,
   });
-  const { plan } = inventedTrial({ boxes: 8 });
+  const { plan } = inventedExperiment({ boxes: 8 });
   const fits = (body: unknown): boolean => checkRecord(JSON.parse(JSON.stringify(record(body)))).ok;
 
   it('comes back as it is with each measure, and without one', () => {
     const { measure: _, ...old } = plan;
-    const plans: readonly BothWaysPlan[] = [
+    const plans: readonly ExperimentPlan[] = [
       plan,
       { ...plan, measure: { kind: 'time' } },
       { ...plan, measure: { kind: 'fit' } },

@@ -1,9 +1,9 @@
-import type { BothWaysPlan } from '../box/records.ts';
-import { BOUNDS, type Comparison, compare } from './both-ways.ts';
-import type { TrialBox } from './trial-box.ts';
-import { measureOf } from './trial-measure.ts';
+import type { ExperimentPlan } from '../box/records.ts';
+import { BOUNDS, type Comparison, compare } from './compare.ts';
+import type { ExperimentBox } from './experiment-box.ts';
+import { measureOf } from './experiment-measure.ts';
 
-/** How far a trial is. Between looks nothing is said of the difference, so nothing is in it. */
+/** How far an experiment is. Between looks nothing is said of the difference, so nothing is in it. */
 interface Progress {
   /** Boxes that took a lot. */
   readonly taken: number;
@@ -25,13 +25,13 @@ export interface Look extends Progress {
   readonly otherwise: number;
 }
 
-export type Standing = (Progress & { readonly look: 'none-yet' }) | Look;
+export type ExperimentStatus = (Progress & { readonly look: 'none-yet' }) | Look;
 
 /**
- * A trial as it stands, every box by its lot as drawn. It is looked at twice: when the boxes of the first half are finished,
+ * An experiment as it stands, every box by its lot as drawn. It is looked at twice: when the boxes of the first half are finished,
  * and when all are.
  */
-export const standingOf = (plan: BothWaysPlan, boxes: readonly TrialBox[]): Standing => {
+export const experimentStatus = (plan: ExperimentPlan, boxes: readonly ExperimentBox[]): ExperimentStatus => {
   const planned = plan.lots.length;
   const taken = boxes.length;
   const half = Math.ceil(planned / 2);
@@ -44,7 +44,7 @@ export const standingOf = (plan: BothWaysPlan, boxes: readonly TrialBox[]): Stan
 
   const look = size === planned ? 'end' : 'half';
   const seen = boxes.slice(0, size);
-  const by = (of: (box: TrialBox) => number | null) =>
+  const by = (of: (box: ExperimentBox) => number | null) =>
     compare(
       seen.map((box, i) => ({ lot: plan.lots[i] ?? 'with', value: of(box) })),
       BOUNDS[look],

@@ -14,8 +14,8 @@ const WIDTH = 362;
 const LEFT = 10;
 const LINE = 22;
 
-/** What a trial leaves open, on an axis as long to either side of nought: a heavy line, a tooth at the difference found. */
-export const TrialDifference = ({ low, high, difference, label, end }: Props) => {
+/** What an experiment leaves open, on an axis as long to either side of nought: a heavy line, a tooth at the difference found. */
+export const ExperimentDifference = ({ low, high, difference, label, end }: Props) => {
   const far = 1.1 * Math.max(Math.abs(low), Math.abs(high));
   const at = (value: number): number => WIDTH / 2 + ((WIDTH / 2 - LEFT) * value) / far;
   return (

@@ -1,18 +1,18 @@
 import { settings } from '../../app/session.ts';
-import type { TrialMeasure } from '../../domain/box/records.ts';
-import type { Look } from '../../domain/experiment/both-ways-standing.ts';
-import { FIT } from '../../domain/experiment/trial-measure.ts';
-import { TrialDifference } from '../drawings/trial-difference.tsx';
-import { resultWords as words } from './both-ways-result-words.ts';
+import type { ExperimentMeasure } from '../../domain/box/records.ts';
+import { FIT } from '../../domain/experiment/experiment-measure.ts';
+import type { Look } from '../../domain/experiment/experiment-status.ts';
+import { ExperimentDifference } from '../drawings/experiment-difference.tsx';
+import { resultWords as words } from './experiment-result-words.ts';
 import { linkWords } from './link-words.ts';
 
 interface Props {
   readonly look: Look;
-  readonly measure: TrialMeasure;
+  readonly measure: ExperimentMeasure;
 }
 
-/** What a trial showed at its last look: words first, the numbers one tap away. */
-export const BothWaysResult = ({ look, measure }: Props) => {
+/** What an experiment showed at its last look: words first, the numbers one tap away. */
+export const ExperimentResult = ({ look, measure }: Props) => {
   const { unit } = settings.value;
   const { interval, difference } = look.measured;
   const soft = [words.fit(look), words.missing(look), words.otherwise(look)];
@@ -21,7 +21,7 @@ export const BothWaysResult = ({ look, measure }: Props) => {
       <p class="say">{words.headline(look)}</p>
       <p>{words.difference(look, measure, unit)}</p>
       {interval && (
-        <TrialDifference
+        <ExperimentDifference
           {...interval}
           difference={difference}
           label={words.difference(look, measure, unit)}
