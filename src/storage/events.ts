@@ -2,7 +2,7 @@ import { unwrap } from 'idb';
 import { canonical } from '../domain/log/canonical.ts';
 import type { ForeignEvent, SetUpEvent } from '../domain/setup/events.ts';
 import { asFailure, StorageFailure } from './failure.ts';
-import { touchOf } from './touched.ts';
+import { staleMarkOf } from './stale.ts';
 import { read, write } from './write.ts';
 
 type AnyEvent = SetUpEvent | ForeignEvent;
@@ -20,11 +20,11 @@ export const eventsOfRun = (logId: string, runId: string): Promise<AnyEvent[]> =
  */
 export const appendEvent = async (event: SetUpEvent): Promise<void> => {
   try {
-    await write(['events', 'touched'], (tx) => {
+    await write(['events', 'stale'], (tx) => {
       // Bare requests: a page busy drawing hears of the whole, or of a refusal, whose reason idb's promise does not tell.
       const bare = unwrap(tx) as IDBTransaction;
       const added = bare.objectStore('events').add(event);
-      bare.objectStore('touched').put(touchOf(event));
+      bare.objectStore('stale').put(staleMarkOf(event));
       bare.commit();
       const refused = new Promise<never>((_, reject) => {
         added.onerror = () => reject(added.error);

@@ -20,8 +20,8 @@ export const MIGRATIONS: readonly {
       db.createObjectStore('drafts', { keyPath: ['logId', 'form'] });
       db.createObjectStore('device');
       db.createObjectStore('imports', { keyPath: ['logId', 'id'] });
-      db.createObjectStore('touched', { keyPath: ['logId', 'what', 'id'] });
-      db.createObjectStore('kept', { keyPath: ['logId', 'what'] });
+      db.createObjectStore('stale', { keyPath: ['logId', 'what', 'id'] });
+      db.createObjectStore('cache', { keyPath: ['logId', 'what'] });
     },
   },
 ];

@@ -11,8 +11,8 @@ export const STORES = {
   drafts: 'drafts',
   device: 'device',
   imports: 'imports',
-  touched: 'touched',
-  kept: 'kept',
+  stale: 'stale',
+  cache: 'cache',
 } as const;
 export type StoreName = keyof typeof STORES;
 

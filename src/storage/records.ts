@@ -4,7 +4,7 @@ import { canonical } from '../domain/log/canonical.ts';
 import type { SetUpEvent } from '../domain/setup/events.ts';
 import { StorageFailure } from './failure.ts';
 import type { PhotoBytes, Thumbnail } from './schema.ts';
-import { touchRecords, touchRun } from './touched.ts';
+import { markRecordsStale, markRunStale } from './stale.ts';
 import { read, type WriteTx, write } from './write.ts';
 
 /** Records handed over at once: many thousands together would hold up the page. */
@@ -81,7 +81,7 @@ export const changeRecord = <K extends Kind>(
   return write(
     [
       'records',
-      'touched',
+      'stale',
       ...(together.keepReplaced ? SUPERSEDED_STORES : []),
       ...(together.photo ? PHOTO_STORES : []),
       ...(together.event ? EVENT_STORES : []),
@@ -102,7 +102,7 @@ export const changeRecord = <K extends Kind>(
       if (next.body && isOverfull(next.body)) throw new StorageFailure('list-full');
       made = next;
       await store.put(next);
-      await touchRecords(tx, next);
+      await markRecordsStale(tx, next);
       if (together.keepReplaced && current)
         await tx.objectStore('superseded').put({ ...current, supersededAt: author.now });
       if (together.event) await addOnce(tx, together.event);
@@ -118,5 +118,5 @@ const addOnce = async (tx: WriteTx, event: SetUpEvent): Promise<void> => {
   const there = await events.get([event.logId, event.runId, event.n, event.writer]);
   if (there && canonical(there) === canonical(event)) return;
   await events.add(event);
-  await touchRun(tx, event);
+  await markRunStale(tx, event);
 };

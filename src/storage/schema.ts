@@ -38,25 +38,22 @@ interface ImportMark {
   readonly at: number;
 }
 
-/** What was written since the findings last read the log: a set-up by its run id, or any record. */
-export interface Touched {
+/** Marks what was written since the findings last read the log: one set-up by its run id, or any record. */
+export interface StaleMark {
   readonly logId: string;
   readonly what: 'run' | 'records';
   readonly id: string;
-  /** Differs from write to write, so that one that came meanwhile is told from one that was read. */
+  /** Differs with every write, so that a later write is not mistaken for the one that was read. */
   readonly stamp: string;
 }
 
-/**
- * What the findings keep of a log so as not to read it all again: its set-ups folded, and the last answer. Safe to lose:
- * it is made anew from the log.
- */
-export interface Kept {
+/** A cache of the findings, so that they need not read a whole log again: its folded set-ups, or the last answer. Safe to delete. */
+export interface Cached {
   readonly logId: string;
   readonly what: 'runs' | 'findings';
-  /** By what rule it was made; made by another, it is worth nothing. */
+  /** The rule it was computed by; a value computed by another rule is ignored. */
   readonly rule: string;
-  /** A fresh one each time it is written. */
+  /** New with every write. */
   readonly stamp: string;
   readonly value: unknown;
 }
@@ -83,6 +80,6 @@ export interface LidwrightDb extends DBSchema {
   drafts: { key: [logId: string, form: string]; value: Draft };
   device: { key: string; value: unknown };
   imports: { key: [logId: string, id: string]; value: ImportMark };
-  touched: { key: [logId: string, what: Touched['what'], id: string]; value: Touched };
-  kept: { key: [logId: string, what: Kept['what']]; value: Kept };
+  stale: { key: [logId: string, what: StaleMark['what'], id: string]; value: StaleMark };
+  cache: { key: [logId: string, what: Cached['what']]; value: Cached };
 }

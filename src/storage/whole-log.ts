@@ -8,7 +8,7 @@ export const wholeLog = (logId: string): IDBKeyRange => IDBKeyRange.bound([logId
 
 const OF_A_LOG = [
   ...(['records', 'superseded', 'events', 'photos', 'thumbnails'] as const),
-  ...(['drafts', 'imports', 'touched', 'kept'] as const),
+  ...(['drafts', 'imports', 'stale', 'cache'] as const),
 ];
 
 const clear = (tx: WriteTx, logId: string) =>
@@ -36,7 +36,7 @@ export const addLog = (
       ...events.map((event) => tx.objectStore('events').put(event)),
       ...photos.flatMap((photo) => putPhoto(tx, photo)),
       ...[...logIds].map((logId) =>
-        tx.objectStore('kept').put({ logId, what: 'runs', rule: '', stamp, value: null }),
+        tx.objectStore('cache').put({ logId, what: 'runs', rule: '', stamp, value: null }),
       ),
     ]);
   });

@@ -5,27 +5,27 @@ import { rowsFromLogs } from '../domain/findings/rows/rows-from-log.ts';
 import { dictionarySheet, rowsSheet } from '../domain/findings/rows/rows-sheet.ts';
 import { newId } from '../platform/ids.ts';
 import { sheetCsv } from '../storage/backup/sheet-csv.ts';
-import { type KeptOfLog, readKept } from '../storage/kept.ts';
+import { type LogCache, readCache } from '../storage/cache.ts';
+import { cachedFindings, cacheFindings } from './cached-findings.ts';
 import { readExperiments } from './findings-experiments.ts';
 import { type ReadLog, readLog } from './findings-log.ts';
 import type { FindingsAnswer, FindingsQuestion, Found, SheetQuestion } from './findings-message.ts';
-import { keepLast, lastFound } from './kept-findings.ts';
 
-/** Of the whole, so much is reading and folding the logs. */
+/** Share of the whole work that reading and folding the logs takes, for the progress bar. */
 const READING = 0.5;
 
 type Question = FindingsQuestion | SheetQuestion;
 
-/** What is said while the answer is on its way. */
+/** Called while the answer is being computed. */
 export interface Meanwhile {
-  /** The share done. */
+  /** With the share done, 0 to 1. */
   readonly share: (share: number) => void;
-  /** What was found last time, where something may have changed since. */
+  /** With the last answer, when something may have changed since. */
   readonly last: (found: Found, at: number) => void;
 }
 
 const readLogs = async (
-  before: readonly KeptOfLog[],
+  before: readonly LogCache[],
   { woods }: Question,
   onShare: Meanwhile['share'],
 ): Promise<readonly ReadLog[]> => {
@@ -38,8 +38,9 @@ const readLogs = async (
 };
 
 /**
- * A short name for everything that the findings are worked out from: equal names, equal findings. Plain http has no hash of the browser's
- * own, and a library's would be a twentieth of this worker: there each name is new, and the findings are worked out each time.
+ * A hash of everything that the findings are computed from: the same hash means the same findings. Over plain http the browser
+ * has no hash of its own, and a library would add a twentieth to this worker, so there every name is new and the findings are
+ * always computed.
  */
 const nameOf = async (...parts: readonly unknown[]): Promise<string> => {
   if (!crypto.subtle) return newId();
@@ -52,22 +53,24 @@ const find = async (
   made: string,
   { share, last }: Meanwhile,
 ): Promise<FindingsAnswer> => {
-  const before = await Promise.all(question.logIds.map(readKept));
+  const before = await Promise.all(question.logIds.map(readCache));
   const rule = await nameOf(made, question.woods);
-  const kept = lastFound(before, rule);
-  const known = question.known ?? kept?.found.from;
-  if (kept?.holds)
-    return question.known === kept.found.from ? { kind: 'unchanged' } : { kind: 'found', found: kept.found };
-  if (kept && question.known === null) last(kept.found, kept.at);
+  const cached = cachedFindings(before, rule);
+  const known = question.known ?? cached?.found.from;
+  if (cached?.fresh)
+    return question.known === cached.found.from
+      ? { kind: 'unchanged' }
+      : { kind: 'found', found: cached.found };
+  if (cached && question.known === null) last(cached.found, cached.at);
 
   const logs = await readLogs(before, question, share);
   const table = rowsFromLogs(logs);
   const alike = lastAlike(logs[0]?.boxes ?? new Map());
   const experiments = await readExperiments(question.logIds);
   const from = await nameOf(table, alike, experiments);
-  const keepFound = (found: Found) => keepLast(before, logs, rule, found);
+  const save = (found: Found) => cacheFindings(before, logs, rule, found);
   if (from === known) {
-    if (kept?.found.from === from) await keepFound(kept.found);
+    if (cached?.found.from === from) await save(cached.found);
     return { kind: 'unchanged' };
   }
   const found: Found = {
@@ -77,12 +80,12 @@ const find = async (
     experiments,
     power: powerTable(),
   };
-  await keepFound(found);
+  await save(found);
   return { kind: 'found', found };
 };
 
 const sheet = async (question: SheetQuestion, { share }: Meanwhile): Promise<FindingsAnswer> => {
-  const before = await Promise.all(question.logIds.map(readKept));
+  const before = await Promise.all(question.logIds.map(readCache));
   const table = rowsFromLogs(await readLogs(before, question, share));
   return {
     kind: 'sheet',
@@ -90,6 +93,9 @@ const sheet = async (question: SheetQuestion, { share }: Meanwhile): Promise<Fin
   };
 };
 
-/** Reads the logs and reckons what was asked. `made` names the code that does so: another may reckon otherwise. Throws when the store does. */
+/**
+ * Reads the logs and answers a question. `made` names the build that computes, because another build may get other results.
+ * Throws when the store does.
+ */
 export const answerTo = (question: Question, made: string, meanwhile: Meanwhile): Promise<FindingsAnswer> =>
   question.want === 'findings' ? find(question, made, meanwhile) : sheet(question, meanwhile);

@@ -4,25 +4,25 @@ import type { Findings } from '../domain/findings/answers/findings.ts';
 import type { LastAlike } from '../domain/findings/answers/last-alike.ts';
 import type { WoodFacts } from '../domain/findings/rows/rows-from-log.ts';
 
-/** Which logs to read (several are pooled, each a source of its own), and what the tables say of woods: the page has them already. */
+/** The logs to read (several are pooled, each as its own source), and the wood tables, which the page has loaded already. */
 interface OfLogs {
   readonly logIds: readonly string[];
   readonly woods: Readonly<Record<string, WoodFacts>>;
 }
 
-/** `known` names what the asker has already: where it still holds, nothing is reckoned again. */
+/** `known` is the `from` of the answer that the page already shows, or null: while it is current, the answer is `unchanged`. */
 export interface FindingsQuestion extends OfLogs {
   readonly want: 'findings';
   readonly known: string | null;
 }
 
-/** The rows behind the findings, or what their columns hold, as CSV. */
+/** The rows behind the findings, or the description of their columns, as CSV. */
 export interface SheetQuestion extends OfLogs {
   readonly want: 'rows' | 'columns';
 }
 
 export interface Found extends Findings {
-  /** Names the rows and experiments that it was reckoned from. */
+  /** Hash of the rows and experiments that it was computed from. */
   readonly from: string;
   readonly lastAlike: LastAlike | null;
   /** By their ids. */
@@ -32,7 +32,7 @@ export interface Found extends Findings {
 
 export type FindingsAnswer =
   | { readonly kind: 'progress'; readonly share: number }
-  /** What was found last time, at once; whether it still holds is being looked into. */
+  /** The last answer, sent at once while the worker checks whether it is still current. */
   | { readonly kind: 'last'; readonly found: Found; readonly at: number }
   | { readonly kind: 'found'; readonly found: Found }
   | { readonly kind: 'unchanged' }

@@ -11,8 +11,8 @@ import { rowsFromLogs } from '../../src/domain/findings/rows/rows-from-log.ts';
 import { foldRun } from '../../src/domain/setup/fold.ts';
 import { sha256 } from '../../src/domain/sha256.ts';
 import { boxesFromNewest, isAnyOpen } from '../../src/storage/boxes.ts';
+import { readCache } from '../../src/storage/cache.ts';
 import { disconnect } from '../../src/storage/connection.ts';
-import { readKept } from '../../src/storage/kept.ts';
 import { changeRecord, listRecords } from '../../src/storage/records.ts';
 import { eachRunOfLog } from '../../src/storage/runs-of-log.ts';
 import { addLog } from '../../src/storage/whole-log.ts';
@@ -51,9 +51,9 @@ export const fill = async (boxes: number): Promise<void> => {
   await disconnect();
 };
 
-/** Lets go of all that was kept. */
+/** Empties the cache. */
 export const forget = async (): Promise<void> => {
-  await write(['kept'], (tx) => tx.objectStore('kept').clear());
+  await write(['cache'], (tx) => tx.objectStore('cache').clear());
   await disconnect();
 };
 
@@ -115,7 +115,7 @@ export const phases = async (): Promise<readonly Phase[]> => {
   const answer = await timed('whole: the first ever', () => ask(null));
   if (answer.kind === 'found') await timed('clone the answer', () => structuredClone(answer.found));
   await timed('whole: again', () => ask(null));
-  await timed('what is kept of it, read alone', () => readKept(LOG));
+  await timed('reading the cache', () => readCache(LOG));
   const newestBox = records.reduce((most, each) =>
     most.body && each.body && each.body.number > most.body.number ? each : most,
   );

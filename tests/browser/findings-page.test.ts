@@ -146,7 +146,7 @@ const reopen = async (page: Page): Promise<void> => {
 const tried = async (page: Page): Promise<number> =>
   Number(/(\d+) boxes tried/.exec((await page.locator('.lead').textContent()) ?? '')?.[1]);
 /** What the page keeps of the log for the findings, by kinds. */
-const keptOf = (page: Page): Promise<{ kept: string[]; touched: string[] }> =>
+const cacheOf = (page: Page): Promise<{ cache: string[]; stale: string[] }> =>
   page.evaluate(async () => {
     const done = <T>(request: IDBRequest<T>) =>
       new Promise<T>((resolve, reject) => {
@@ -158,7 +158,7 @@ const keptOf = (page: Page): Promise<{ kept: string[]; touched: string[] }> =>
       (await done<{ what: string }[]>(db.transaction(store).objectStore(store).getAll())).map(
         ({ what }) => what,
       );
-    const there = { kept: await whats('kept'), touched: await whats('touched') };
+    const there = { cache: await whats('cache'), stale: await whats('stale') };
     db.close();
     return there;
   });
@@ -169,14 +169,14 @@ const boxesTried = async (page: Page): Promise<number[]> =>
     body && body.trials.length > 0 ? [body.number] : [],
   );
 
-describe('what is kept for the findings', () => {
+describe('the cache of the findings', () => {
   test(
     'opens them at once, follows a trial fit and a merged backup, and goes with its log',
     async () => {
       const { context, page } = await phoneWith(20);
       const errors = watchForErrors(context);
       await reopen(page);
-      await expect.poll(() => keptOf(page)).toEqual({ kept: ['findings', 'runs'], touched: [] });
+      await expect.poll(() => cacheOf(page)).toEqual({ cache: ['findings', 'runs'], stale: [] });
       const before = await tried(page);
       expect(before).toBeGreaterThan(15);
 
@@ -186,16 +186,16 @@ describe('what is kept for the findings', () => {
       await page.goto(`${server.url}#/bench/trial`);
       await page.getByRole('button', { name: /^Right: goes on easily/ }).click();
       await expect.poll(() => boxesTried(page)).toContain(21);
-      expect((await keptOf(page)).touched).toEqual(['records']);
+      expect((await cacheOf(page)).stale).toEqual(['records']);
       await reopen(page);
       await expect.poll(() => tried(page)).toBe(before + 1);
 
       await page.goto(`${server.url}#/shop/backups`);
       await takeIn(page, 24);
-      expect((await keptOf(page)).touched).toContain('run');
+      expect((await cacheOf(page)).stale).toContain('run');
       await reopen(page);
       await expect.poll(() => tried(page)).toBeGreaterThan(before + 1);
-      await expect.poll(async () => (await keptOf(page)).touched).toEqual([]);
+      await expect.poll(async () => (await cacheOf(page)).stale).toEqual([]);
       const merged = await tried(page);
 
       await page.goto(`${server.url}#/shop/backups`);
@@ -203,10 +203,10 @@ describe('what is kept for the findings', () => {
       await page.getByRole('button', { name: 'Leave it' }).waitFor();
       await reopen(page);
       await expect
-        .poll(async () => (await keptOf(page)).kept)
+        .poll(async () => (await cacheOf(page)).cache)
         .toEqual(['findings', 'runs', 'findings', 'runs']);
       await page.getByRole('button', { name: 'Leave it' }).click();
-      await expect.poll(async () => (await keptOf(page)).kept).toEqual(['findings', 'runs']);
+      await expect.poll(async () => (await cacheOf(page)).cache).toEqual(['findings', 'runs']);
       await reopen(page);
       expect(await tried(page)).toBe(merged);
       expect(errors).toEqual([]);

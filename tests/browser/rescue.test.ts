@@ -58,7 +58,7 @@ test('with the app broken, the page still writes out every store, pictures inclu
   );
   await breakTheApp(page);
   const { stores } = await save(page);
-  const { touched: _, kept: __, ...facts } = STORES;
+  const { stale: _, cache: __, ...facts } = STORES;
   expect(Object.keys(stores).sort()).toEqual(Object.values(facts).sort());
   const box = stores.records?.find(({ value }) => value.kind === 'box');
   expect(box?.value).toMatchObject({

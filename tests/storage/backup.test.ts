@@ -81,7 +81,7 @@ const sound = async (file: Blob): Promise<Backup> => {
 
 /** All but what belongs to the installation, or is made anew from the rest. */
 const logsHere = async () => {
-  const { device: _, imports: __, drafts: ___, touched: ____, kept: _____, ...logs } = await everything();
+  const { device: _, imports: __, drafts: ___, stale: ____, cache: _____, ...logs } = await everything();
   return logs;
 };
 
@@ -322,7 +322,7 @@ describe('all or nothing', () => {
     expect(writes.map(([stores, , options]) => [stores, options?.durability])).toEqual([
       [SWEEP, 'strict'],
       [['photos', 'thumbnails', 'device'], 'strict'],
-      [['records', 'superseded', 'events', 'imports', 'device', 'touched'], 'strict'],
+      [['records', 'superseded', 'events', 'imports', 'device', 'stale'], 'strict'],
     ]);
   });
 });

@@ -3,8 +3,8 @@
 /** The same as in names.ts; the test of this page, which reads what the app has written, holds them together. */
 const DATABASE = 'lidwright';
 
-/** What the app makes anew from the rest; the same test holds it. */
-const MADE_ANEW = ['touched', 'kept'];
+/** Caches, which the app rebuilds from the rest. The same test compares them with names.ts. */
+const REBUILT = ['stale', 'cache'];
 
 const whenDone = <T>(request: IDBRequest<T>): Promise<T> =>
   new Promise((resolve, reject) => {
@@ -43,10 +43,10 @@ const plain = (_key: string, value: unknown): unknown => {
   return value;
 };
 
-/** Every entry of every store that cannot be made anew, one at a time, so that large photos never stand in memory together. */
+/** Every entry of every store that is not a cache, read one at a time so that large photos are never in memory together. */
 const exportStores = async (db: IDBDatabase): Promise<Blob> => {
   const parts: BlobPart[] = [`{"database":${JSON.stringify(DATABASE)},"version":${db.version},"stores":{`];
-  const names = [...db.objectStoreNames].filter((name) => !MADE_ANEW.includes(name));
+  const names = [...db.objectStoreNames].filter((name) => !REBUILT.includes(name));
   for (const [i, name] of names.entries()) {
     parts.push(`${i > 0 ? ',' : ''}\n${JSON.stringify(name)}:[`);
     const keys = await whenDone(db.transaction(name).objectStore(name).getAllKeys());

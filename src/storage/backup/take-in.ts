@@ -4,8 +4,8 @@ import { ok, type Result, refuse } from '../../domain/result.ts';
 import type { ForeignEvent, SetUpEvent } from '../../domain/setup/events.ts';
 import { StorageFailure } from '../failure.ts';
 import { DEVICE_KEYS } from '../names.ts';
+import { markRecordsStale, markRunStale } from '../stale.ts';
 import { mergeRecord } from '../superseded.ts';
-import { touchRecords, touchRun } from '../touched.ts';
 import { wholeLog } from '../whole-log.ts';
 import { type ReadTx, read, type WriteTx, write } from '../write.ts';
 import { type BackupRefusal, ENTRIES, type PhotoEntry } from './format.ts';
@@ -147,11 +147,11 @@ const stagePhoto = async (
 };
 
 const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<void> =>
-  write(['records', 'superseded', 'events', 'imports', 'device', 'touched'], async (tx) => {
+  write(['records', 'superseded', 'events', 'imports', 'device', 'stale'], async (tx) => {
     const { log } = backup;
     await inPieces(log.records, (piece) => Promise.all(piece.map((record) => mergeRecord(tx, record, now))));
     for (const record of new Map(log.records.map((each) => [each.logId, each])).values())
-      await touchRecords(tx, { ...record, writer: `${record.writer} ${now}` });
+      await markRecordsStale(tx, { ...record, writer: `${record.writer} ${now}` });
     await Promise.all(
       log.superseded.map(async (version) => {
         const { logId, kind, id, rev, writer } = version;
@@ -173,7 +173,7 @@ const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<voi
       ),
     );
     await inPieces([...freshIn.values()], (piece) =>
-      Promise.all(piece.map((event) => touchRun(tx, { ...event, writer: `${event.writer} ${now}` }))),
+      Promise.all(piece.map((event) => markRunStale(tx, { ...event, writer: `${event.writer} ${now}` }))),
     );
     const device = tx.objectStore('device');
     if (log.settings && !(await device.getKey(DEVICE_KEYS.settings)))

@@ -5,9 +5,9 @@ import { mm } from '../../src/domain/units/brands.ts';
 import { makeBackup } from '../../src/storage/backup/make-backup.ts';
 import { type Backup, readBackup } from '../../src/storage/backup/read-backup.ts';
 import { takeIn } from '../../src/storage/backup/take-in.ts';
+import { readCache, saveCache } from '../../src/storage/cache.ts';
 import { disconnect } from '../../src/storage/connection.ts';
 import { appendEvent } from '../../src/storage/events.ts';
-import { keep, readKept } from '../../src/storage/kept.ts';
 import { changeRecord } from '../../src/storage/records.ts';
 import { addLog, removeLog } from '../../src/storage/whole-log.ts';
 import { write } from '../../src/storage/write.ts';
@@ -52,16 +52,16 @@ const rows = async (): Promise<string> => {
   if (answer.kind !== 'sheet') throw new Error(answer.kind);
   return answer.text;
 };
-const forgetAllKept = () =>
-  write(['kept', 'touched'], async (tx) => {
-    await tx.objectStore('kept').clear();
-    await tx.objectStore('touched').clear();
+const emptyCache = () =>
+  write(['cache', 'stale'], async (tx) => {
+    await tx.objectStore('cache').clear();
+    await tx.objectStore('stale').clear();
   });
-/** What is kept says the same as a reading of everything. */
-const expectAsReadAnew = async () => {
-  const [byKept, rowsByKept] = [await found(), await rows()];
-  await forgetAllKept();
-  expect([byKept, rowsByKept]).toEqual([await found(), await rows()]);
+/** The cache gives the same answer as reading everything. */
+const expectAsWithoutCache = async () => {
+  const [cached, cachedRows] = [await found(), await rows()];
+  await emptyCache();
+  expect([cached, cachedRows]).toEqual([await found(), await rows()]);
 };
 /** Stores that a piece of work reads from. */
 const storesRead = async (work: () => Promise<unknown>): Promise<Set<string>> => {
@@ -102,19 +102,19 @@ const sound = async (file: Blob): Promise<Backup> => {
   return backup.value;
 };
 
-test('asked again with nothing written, the answer of last time is given without reading the log', async () => {
+test('with nothing written, the cached answer is given without reading the log', async () => {
   await fill();
   const before = await found();
   expect(before.rows).toBeGreaterThan(15);
-  // As after the app was opened anew.
+  // As if the app had been closed and opened again.
   await disconnect();
   expect(await storesRead(async () => expect(await found()).toEqual(before))).toEqual(
-    new Set(['kept', 'touched']),
+    new Set(['cache', 'stale']),
   );
   expect(await ask(before.from)).toEqual({ kind: 'unchanged' });
 });
 
-test('an event is seen, and only the set-up it belongs to is read again', async () => {
+test('an event makes its own set-up stale, and only that one is read again', async () => {
   await fill();
   const before = await found();
   await appendEvent(takeBack());
@@ -124,10 +124,10 @@ test('an event is seen, and only the set-up it belongs to is read again', async 
   read.mockRestore();
   expect(eventReads).toHaveLength(1);
   expect(now.from).not.toBe(before.from);
-  await expectAsReadAnew();
+  await expectAsWithoutCache();
 });
 
-test('a trial fit is seen, and what was found before is shown meanwhile', async () => {
+test('a trial fit makes the answer stale, and the last answer is shown until the next is ready', async () => {
   await fill();
   const before = await found();
   const untried = made.find(({ box }) => box.trials.length > 0) as (typeof made)[number];
@@ -137,10 +137,10 @@ test('a trial fit is seen, and what was found before is shown meanwhile', async 
   expect(last).toHaveBeenCalledExactlyOnceWith(before, expect.any(Number));
   expect(answer).toMatchObject({ kind: 'found', found: { rows: before.rows } });
   expect(answer).not.toMatchObject({ found: { firstTries: before.firstTries } });
-  await expectAsReadAnew();
+  await expectAsWithoutCache();
 });
 
-test('a caliper whose jaws are compared, and a rig whose tip becomes known, are seen', async () => {
+test('a new caliper offset or tip flat makes the answer stale', async () => {
   await fill();
   const before = await found();
   const length = (value: number) => ({ mm: mm(value), text: `${value} mm` });
@@ -152,22 +152,22 @@ test('a caliper whose jaws are compared, and a rig whose tip becomes known, are 
   const clearances = ({ allowances }: Found) =>
     allowances.pitches.flatMap(({ marks }) => marks.map(({ clearance }) => clearance));
   expect(clearances(offset)).toEqual(clearances(before).map((each) => expect.closeTo(each - 0.1, 2)));
-  await expectAsReadAnew();
+  await expectAsWithoutCache();
   await changeRecord('mine', 'rig', 'rig-long', author, (rig) => rig && { ...rig, tipFlat: length(0.3) });
   expect((await found()).from).not.toBe(offset.from);
-  await expectAsReadAnew();
+  await expectAsWithoutCache();
 });
 
-test('a change that moves no row keeps the answer, and the next time nothing is read', async () => {
+test('a change that changes no row leaves the answer, and the next question reads no log', async () => {
   await fill();
   const { from } = await found();
   const { id, box } = first as (typeof made)[number];
   await changeRecord('mine', 'box', id, author, () => ({ ...box, name: 'another name' }));
   expect(await ask(from)).toEqual({ kind: 'unchanged' });
-  expect(await storesRead(() => ask(from))).toEqual(new Set(['kept', 'touched']));
+  expect(await storesRead(() => ask(from))).toEqual(new Set(['cache', 'stale']));
 });
 
-test('what another device brings is seen: new boxes, and events of a set-up that was kept', async () => {
+test('an import makes the cache stale: new boxes, and new events of a cached set-up', async () => {
   await fill('mine', made.slice(0, 20));
   const event = takeBack();
   await write(['events'], async (tx) => {
@@ -184,22 +184,22 @@ test('what another device brings is seen: new boxes, and events of a set-up that
   await takeIn(await sound(file), NOW, 'phone-new');
   const now = await found();
   expect(now.rows).toBeGreaterThan(before.rows);
-  await expectAsReadAnew();
+  await expectAsWithoutCache();
 });
 
-test('a deleted log leaves nothing kept, and one put in its place is read whole', async () => {
+test('a deleted log leaves no cache, and a log put in its place is read whole', async () => {
   await fill();
   await found();
   await appendEvent(takeBack());
   await removeLog('mine');
-  expect(await everything()).toMatchObject({ kept: [], touched: [] });
+  expect(await everything()).toMatchObject({ cache: [], stale: [] });
   await fill('mine', made.slice(0, 5));
   expect((await found()).rows).toBeLessThanOrEqual(5);
   await fill('mine', made.slice(0, 9));
-  await expectAsReadAnew();
+  await expectAsWithoutCache();
 });
 
-test('other code, or other facts of the woods, keep nothing of an old answer', async () => {
+test('another build, or other facts of the woods, ignore the cached answer', async () => {
   await fill();
   await found();
   expect(await storesRead(() => ask(null, 'newer code'))).toContain('records');
@@ -209,15 +209,15 @@ test('other code, or other facts of the woods, keep nothing of an old answer', a
   expect(await storesRead(asked)).toContain('records');
 });
 
-test('set-ups folded by another rule are folded anew', async () => {
+test('set-ups folded by another rule are folded again', async () => {
   await fill();
   const right = await rows();
-  const before = await readKept('mine');
-  await keep(before, 'runs', { rule: 'runs 0', stamp: 'old', value: 'not what it is now' });
+  const before = await readCache('mine');
+  await saveCache(before, 'runs', { rule: 'runs 0', stamp: 'old', value: 'not what it is now' });
   expect(await rows()).toBe(right);
 });
 
-test('what is written while the log is read counts the next time', async () => {
+test('what is written while the log is read stays marked stale', async () => {
   await fill();
   let written: Promise<void> | undefined;
   const meanwhile = {
@@ -229,34 +229,34 @@ test('what is written while the log is read counts the next time', async () => {
   const asked = ask(null, 'this code', meanwhile);
   await asked;
   await written;
-  expect((await readKept('mine')).touched).toHaveLength(1);
-  await expectAsReadAnew();
+  expect((await readCache('mine')).stale).toHaveLength(1);
+  await expectAsWithoutCache();
 });
 
-test('of two readings at a time the one that ends later does not put the older one’s back', async () => {
+test('of two readings at the same time, the one that ends later does not overwrite the newer cache', async () => {
   await fill();
   await found();
-  const older = await readKept('mine');
+  const older = await readCache('mine');
   await appendEvent(takeBack());
   const right = await found();
-  expect(await keep(older, 'runs', { rule: 'runs 1', stamp: 'late', value: null })).toBeNull();
+  expect(await saveCache(older, 'runs', { rule: 'runs 1', stamp: 'late', value: null })).toBeNull();
   expect(await found()).toEqual(right);
 });
 
-test('nothing is kept of a log that was deleted while it was read', async () => {
+test('a log that is deleted while it is read is not cached', async () => {
   await fill();
-  const before = await readKept('mine');
+  const before = await readCache('mine');
   await removeLog('mine');
-  expect(await keep(before, 'runs', { rule: 'runs 1', stamp: 'late', value: null })).toBeNull();
-  const none = await readKept('mine');
-  expect(await keep(none, 'runs', { rule: 'runs 1', stamp: 'late', value: null })).toBeNull();
-  expect((await everything()).kept).toEqual([]);
+  expect(await saveCache(before, 'runs', { rule: 'runs 1', stamp: 'late', value: null })).toBeNull();
+  const none = await readCache('mine');
+  expect(await saveCache(none, 'runs', { rule: 'runs 1', stamp: 'late', value: null })).toBeNull();
+  expect((await everything()).cache).toEqual([]);
 });
 
-test('a first reading that was broken off goes on where it was', async () => {
+test('an interrupted first reading continues where it stopped', async () => {
   await fill();
   const right = await rows();
-  await forgetAllKept();
+  await emptyCache();
   vi.spyOn(performance, 'now').mockImplementation(
     (
       (time = 0) =>
