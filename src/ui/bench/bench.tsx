@@ -7,7 +7,7 @@ import { nextThing, STAGES, type Stage, stageStates } from '../../domain/box/sta
 import { ToothStrip } from '../drawings/tooth-strip.tsx';
 import { useLive } from '../parts/use-live.ts';
 import { StatusTooth } from '../set-up/status-tooth.tsx';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { goInstead, hrefTo, route } from '../shell/route.ts';
 import { EmptyBench } from './empty-bench.tsx';
 import { SetUpStage } from './set-up-stage.tsx';
@@ -45,10 +45,10 @@ export const Bench = ({ rest }: { rest: readonly string[] }) => {
   }, [wanted, shown]);
 
   if (shown === undefined) return <main class="page" aria-busy="true" />;
-  if (wanted === 'new') return <Later key="new" load={() => import('./plan/new-box.tsx')} props={{}} />;
+  if (wanted === 'new') return <Lazy key="new" load={() => import('./plan/new-box.tsx')} props={{}} />;
   if (!shown) return <EmptyBench />;
   if (wanted === 'joint')
-    return <Later key="joint" load={() => import('../joint/joint.tsx')} props={{ id: null }} />;
+    return <Lazy key="joint" load={() => import('../joint/joint.tsx')} props={{ id: null }} />;
 
   const { onHand, runs } = shown;
   const stage = STAGES.find((s) => s === wanted) ?? nextThing(onHand.box, runs) ?? 'close';
@@ -70,7 +70,7 @@ export const Bench = ({ rest }: { rest: readonly string[] }) => {
 
 const LazyStage = ({ stage, onHand, runs }: StageProps & { stage: Stage }) => {
   const load = LAZY[stage];
-  return load ? <Later key={stage} load={load} props={{ onHand, runs, stage }} /> : null;
+  return load ? <Lazy key={stage} load={load} props={{ onHand, runs, stage }} /> : null;
 };
 
 const TOOTH = { done: 'passed', now: 'to-come', 'passed-over': 'skipped', 'to-come': 'to-come' } as const;

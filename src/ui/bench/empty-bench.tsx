@@ -4,7 +4,7 @@ import { startBox } from '../../app/start-box.ts';
 import { LidOff } from '../drawings/lid-off.tsx';
 import { useAct } from '../parts/use-act.ts';
 import { useLive } from '../parts/use-live.ts';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { go, goInstead } from '../shell/route.ts';
 import { benchWords as words } from './words.ts';
 
@@ -26,7 +26,7 @@ export const EmptyBench = () => {
     <main class="page bench">
       <h1>{words.nothingOnTheLathe}</h1>
       <LidOff />
-      {last && <Later load={() => import('./later-offer.tsx')} props={{}} />}
+      {last && <Lazy load={() => import('./later-offer.tsx')} props={{}} />}
       {last && (
         <>
           <p>{words.lastWas(last.box.number, last.box.name)}</p>

@@ -9,7 +9,7 @@ import { JointLinks } from '../joint/joint-links.tsx';
 import { Photos } from '../parts/photos.tsx';
 import { useLive } from '../parts/use-live.ts';
 import { partName } from '../set-up/words.ts';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { hrefTo } from '../shell/route.ts';
 import { dayWords, momentWords } from '../words/day.ts';
 import { RunStory } from './run-story.tsx';
@@ -79,7 +79,7 @@ export const BoxStory = ({ id }: { id: string }) => {
         </Part>
       )}
       {box.trials[0] && !box.trials[0].right && (
-        <Later key={box.trials.length} load={() => import('./suspects.tsx')} props={{ box, runs }} />
+        <Lazy key={box.trials.length} load={() => import('./suspects.tsx')} props={{ box, runs }} />
       )}
       {box.closing && (
         <Part title={words.closing}>

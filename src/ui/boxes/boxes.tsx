@@ -4,7 +4,7 @@ import { allBoxes, newestBoxes } from '../../app/boxes.ts';
 import { woodNames } from '../../app/wood-names.ts';
 import { ANY_BOX, type BoxFilter, passes } from '../../domain/box/story.ts';
 import { useLive } from '../parts/use-live.ts';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { BoxRow } from './box-row.tsx';
 import { BoxStory } from './box-story.tsx';
 import { Filter } from './filter.tsx';
@@ -18,9 +18,8 @@ const theRest = async (now: boolean) => (now ? allBoxes() : null);
 
 const Boxes = ({ rest: [id, page] }: { rest: readonly string[] }) => {
   if (id === undefined) return <BoxList />;
-  if (page === 'joint') return <Later key={page} load={() => import('../joint/joint.tsx')} props={{ id }} />;
-  if (page === 'card')
-    return <Later key={page} load={() => import('../joint/job-card.tsx')} props={{ id }} />;
+  if (page === 'joint') return <Lazy key={page} load={() => import('../joint/joint.tsx')} props={{ id }} />;
+  if (page === 'card') return <Lazy key={page} load={() => import('../joint/job-card.tsx')} props={{ id }} />;
   return <BoxStory key={id} id={id} />;
 };
 

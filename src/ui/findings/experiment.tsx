@@ -5,7 +5,7 @@ import { keep } from '../../app/keep.ts';
 import { measureOf } from '../../domain/experiment/experiment-measure.ts';
 import type { ExperimentStatus } from '../../domain/experiment/experiment-status.ts';
 import { useLive } from '../parts/use-live.ts';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { ExperimentResult } from './experiment-result.tsx';
 import { experimentWords as words } from './experiment-words.ts';
 
@@ -38,7 +38,7 @@ export const Experiment = ({ found }: { found: Found }) => {
         </button>
       )}
       {experiments && !open && planning.value && (
-        <Later key="begin" load={() => import('./begin-experiment.tsx')} props={{ power: found.power }} />
+        <Lazy key="begin" load={() => import('./begin-experiment.tsx')} props={{ power: found.power }} />
       )}
       {earlier.length > 0 && (
         <>

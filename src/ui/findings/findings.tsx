@@ -1,7 +1,7 @@
 import './findings.css';
 import { useEffect } from 'preact/hooks';
 import { cancelFindings, findings, findingsState, reckonFindings } from '../../app/findings.ts';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { hrefTo } from '../shell/route.ts';
 import { momentWords } from '../words/day.ts';
 import { findingsWords as words } from './words.ts';
@@ -60,7 +60,7 @@ const Reckoning = () => {
 const Found = () => {
   const { found } = findings.value;
   if (!found) return null;
-  if (found.rows > 0) return <Later key="found" load={() => import('./found.tsx')} props={{ found }} />;
+  if (found.rows > 0) return <Lazy key="found" load={() => import('./found.tsx')} props={{ found }} />;
   return (
     <>
       <p>{words.none}</p>

@@ -1,5 +1,5 @@
 import type { Found as FoundInLog } from '../../app/findings.ts';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { LastBoxes } from './last-boxes.tsx';
 import { Lead } from './lead.tsx';
 import { StepLinkList } from './step-link-list.tsx';
@@ -13,7 +13,7 @@ const Found = ({ found }: { found: FoundInLog }) => {
       <Lead found={found} nameOf={nameOf} />
       {found.lastAlike && <LastBoxes alike={found.lastAlike} />}
       <StepLinkList links={found.links} nameOf={nameOf} />
-      <Later key="figures" load={() => import('./figures.tsx')} props={{ found }} />
+      <Lazy key="figures" load={() => import('./figures.tsx')} props={{ found }} />
     </>
   );
 };

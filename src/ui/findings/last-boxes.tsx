@@ -3,7 +3,7 @@ import { woodNames } from '../../app/wood-names.ts';
 import type { LastAlike } from '../../domain/findings/answers/last-alike.ts';
 import { BoxRow } from '../boxes/box-row.tsx';
 import { useLive } from '../parts/use-live.ts';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { findingsWords as words } from './words.ts';
 
 const load = async (...ids: readonly string[]) => ({
@@ -27,7 +27,7 @@ export const LastBoxes = ({ alike: { wood, pitch, boxes } }: { alike: LastAlike 
           ))}
         </ul>
       )}
-      <Later key={wood} load={() => import('../woods/handbook-line.tsx')} props={{ wood }} />
+      <Lazy key={wood} load={() => import('../woods/handbook-line.tsx')} props={{ wood }} />
     </section>
   );
 };

@@ -1,5 +1,5 @@
 import type { RunState } from '../../domain/setup/fold.ts';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { hrefTo } from '../shell/route.ts';
 import { Strip } from './strip.tsx';
 import { setUpWords as words } from './words.ts';
@@ -9,7 +9,7 @@ export const ClosedRun = ({ run }: { run: RunState }) => (
   <main class="set-up">
     <Strip run={run} now={null} />
     <h1>{run.contested ? words.contested : run.readOnly ? words.readOnly : words.closedRun}</h1>
-    <Later load={() => import('./step/set-up-photos.tsx')} props={{ boxId: run.boxId }} />
+    <Lazy load={() => import('./step/set-up-photos.tsx')} props={{ boxId: run.boxId }} />
     <div class="ends">
       <a class="act" href={hrefTo('boxes', run.boxId)}>
         {words.timeline}

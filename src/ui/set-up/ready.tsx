@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { StepDrawing } from '../drawings/step-drawing.tsx';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { hrefTo } from '../shell/route.ts';
 import { SetUpHeader } from './set-up-header.tsx';
 import { Strip } from './strip.tsx';
@@ -14,7 +14,7 @@ export const Ready = ({ run, onMoved }: { run: RunState; onMoved: () => void }) 
     return (
       <main class="set-up">
         <h1>{words.photoOf}</h1>
-        <Later load={() => import('./step/set-up-photos.tsx')} props={{ boxId: run.boxId, canAdd: true }} />
+        <Lazy load={() => import('./step/set-up-photos.tsx')} props={{ boxId: run.boxId, canAdd: true }} />
         <button
           type="button"
           onClick={() => {

@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { eventsElsewhere } from '../../app/changes.ts';
 import { leaveRun, openRun, run } from '../../app/set-up-run.ts';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { hrefTo } from '../shell/route.ts';
 import { Finish } from './finish.tsx';
 import { Moved } from './moved/moved.tsx';
@@ -75,7 +75,7 @@ export const SetUp = ({ runId }: { runId: string }) => {
   if (over.value === 'moved') return <Moved onClose={() => choose(null)} />;
   if (over.value === 'all-steps')
     return (
-      <Later
+      <Lazy
         key="all-steps"
         load={() => import('./all-steps.tsx')}
         props={{ run: state, waking: waking.value, onChoose: choose, onClose: close }}

@@ -4,7 +4,7 @@ import { DEMO_LOG, logId } from '../../app/session.ts';
 import { Bench } from '../bench/bench.tsx';
 import { SetUp } from '../set-up/set-up.tsx';
 import { DemoNote } from './demo-note.tsx';
-import { Later } from './later.tsx';
+import { Lazy } from './lazy.tsx';
 import { PlacesBar } from './places-bar.tsx';
 import { route } from './route.ts';
 import { UpdateNote } from './update-note.tsx';
@@ -35,13 +35,13 @@ export const App = () => {
 const Place = ({ name, rest }: { name: string; rest: readonly string[] }) => {
   switch (name) {
     case 'boxes':
-      return <Later key={name} load={() => import('../boxes/boxes.tsx')} props={{ rest }} />;
+      return <Lazy key={name} load={() => import('../boxes/boxes.tsx')} props={{ rest }} />;
     case 'woods':
-      return <Later key={name} load={() => import('../woods/woods.tsx')} props={{ rest }} />;
+      return <Lazy key={name} load={() => import('../woods/woods.tsx')} props={{ rest }} />;
     case 'findings':
-      return <Later key={name} load={() => import('../findings/findings.tsx')} props={{ rest }} />;
+      return <Lazy key={name} load={() => import('../findings/findings.tsx')} props={{ rest }} />;
     case 'shop':
-      return <Later key={name} load={() => import('../shop/shop.tsx')} props={{ rest }} />;
+      return <Lazy key={name} load={() => import('../shop/shop.tsx')} props={{ rest }} />;
     case 'bench':
       return <Bench rest={rest} />;
     default:
@@ -57,6 +57,6 @@ const Place = ({ name, rest }: { name: string; rest: readonly string[] }) => {
 const Notices = () =>
   failures.value.length + late.value.length > 0 && (
     <div class="notices">
-      <Later load={() => import('./notices.tsx')} props={{}} missing={shellWords.trouble} />
+      <Lazy load={() => import('./notices.tsx')} props={{}} missing={shellWords.trouble} />
     </div>
   );

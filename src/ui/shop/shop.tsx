@@ -1,7 +1,7 @@
 import '../parts/rows.css';
 import './shop.css';
 import type { ComponentType } from 'preact';
-import { Later } from '../shell/later.tsx';
+import { Lazy } from '../shell/lazy.tsx';
 import { hrefTo } from '../shell/route.ts';
 import { shopWords as words } from './words.ts';
 
@@ -22,7 +22,7 @@ const isPage = (name: string | undefined): name is PageName => name !== undefine
 
 const Shop = ({ rest }: { rest: readonly string[] }) => {
   const [name, ...further] = rest;
-  if (isPage(name)) return <Later key={name} load={PAGES[name]} props={{ rest: further }} />;
+  if (isPage(name)) return <Lazy key={name} load={PAGES[name]} props={{ rest: further }} />;
   return (
     <main class="page shop">
       <h1>{words.title}</h1>

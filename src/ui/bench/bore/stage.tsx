@@ -7,7 +7,7 @@ import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import { depthReached, isThreaded } from '../../../domain/box/cuts.ts';
 import { pieceAt } from '../../../domain/box/piece.ts';
 import type { Box } from '../../../domain/box/records.ts';
-import { Later } from '../../shell/later.tsx';
+import { Lazy } from '../../shell/lazy.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { recessFaultWords } from '../limit-words.ts';
 import { isBoreTapered, measureWords, roundWords, taperWords, boreWords as words } from '../measure-words.ts';
@@ -105,7 +105,7 @@ const TenonToTurn = ({ calculated, box }: { calculated: CalculatedBox; box: Box 
       <p class="zero">
         {words.zero} <b>{words.plus(sizeWords(target.fromZero, unit))}</b>
       </p>
-      <Later load={() => import('./own-allowance.tsx')} props={{ calculated }} />
+      <Lazy load={() => import('./own-allowance.tsx')} props={{ calculated }} />
       <section>
         <h3>{words.tells}</h3>
         <p>

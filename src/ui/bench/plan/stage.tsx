@@ -5,7 +5,7 @@ import { settings } from '../../../app/session.ts';
 import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import type { Plan } from '../../../domain/box/records.ts';
 import { JointLinks } from '../../joint/joint-links.tsx';
-import { Later } from '../../shell/later.tsx';
+import { Lazy } from '../../shell/lazy.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import type { StageProps } from '../stage-props.ts';
 import { Assumptions } from './assumptions.tsx';
@@ -39,7 +39,7 @@ const PlanStage = ({ onHand }: StageProps) => {
   if (changing.value)
     return (
       <>
-        <Later
+        <Lazy
           key="change"
           load={() => import('./change.tsx')}
           props={{
@@ -97,7 +97,7 @@ const PlanSheet = ({ calculated, plan, rigId }: { calculated: CalculatedBox; pla
         </section>
       )}
       <PlanSection calculated={calculated} plan={plan} />
-      <Later
+      <Lazy
         load={() => import('../../joint/joint-glance.tsx')}
         props={{ calculated, pitch: plan.pitch.text }}
       />

@@ -6,7 +6,7 @@ import { settings } from '../../../app/session.ts';
 import type { CalculatedBox } from '../../../domain/box/calculate.ts';
 import { depthReached, isThreaded } from '../../../domain/box/cuts.ts';
 import type { Mend } from '../../../domain/joint/tenon-check.ts';
-import { Later } from '../../shell/later.tsx';
+import { Lazy } from '../../shell/lazy.tsx';
 import { hrefTo } from '../../shell/route.ts';
 import { ReadingList, withAt } from '../bore/reading-list.tsx';
 import { mendActWords, recessFaultWords } from '../limit-words.ts';
@@ -111,7 +111,7 @@ const Answer = ({ calculated, pitch }: { calculated: CalculatedBox; pitch: strin
     return (
       <>
         <TenonVerdict calculated={calculated} tenon={tenon} check={check} />
-        <Later load={() => import('../../joint/joint-glance.tsx')} props={{ calculated, pitch }} />
+        <Lazy load={() => import('../../joint/joint-glance.tsx')} props={{ calculated, pitch }} />
       </>
     );
   return (

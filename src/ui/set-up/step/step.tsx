@@ -6,7 +6,7 @@ import type { Verdict } from '../../../domain/setup/events.ts';
 import type { RunState } from '../../../domain/setup/fold.ts';
 import { stretchFromNow } from '../../../domain/setup/stretch.ts';
 import { StepDrawing } from '../../drawings/step-drawing.tsx';
-import { Later } from '../../shell/later.tsx';
+import { Lazy } from '../../shell/lazy.tsx';
 import { feel } from '../feel.ts';
 import { SetUpHeader } from '../set-up-header.tsx';
 import { Strip } from '../strip.tsx';
@@ -69,7 +69,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
     return (
       <main class="set-up" data-step={stepKey}>
         <SetUpHeader run={run} />
-        <Later
+        <Lazy
           load={() => import('./reading-form.tsx')}
           props={{
             run,
@@ -88,9 +88,9 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
         <SetUpHeader run={run} />
         <Strip run={run} now={stepKey} onOpen={onAllSteps} />
         {beside === 'why' ? (
-          <Later key="why" load={() => import('./why.tsx')} props={{ run, step, onClose: show(null) }} />
+          <Lazy key="why" load={() => import('./why.tsx')} props={{ run, step, onClose: show(null) }} />
         ) : beside === 'verdict' ? (
-          <Later
+          <Lazy
             key="verdict"
             load={() => import('./setting-verdict.tsx')}
             props={{ run, stepKey, onAgain: show('reading'), onClose: show(null) }}
@@ -103,7 +103,7 @@ export const StepScreen = ({ run, stepKey, chosen, onMoved, onAllSteps }: Props)
             </button>
             <div class="words">
               {!isHold && (
-                <Later
+                <Lazy
                   key={stepKey}
                   load={() => import('./lot-note.tsx')}
                   props={{

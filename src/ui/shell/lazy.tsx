@@ -11,10 +11,10 @@ interface Props<P> {
 }
 
 /**
- * A part of the app that is loaded when first shown; a chunk that will not come says so and can be asked for again.
- * Give it a key: another part is another Later.
+ * A part of the app that is loaded when it is first shown. When its file cannot be loaded, it says so and offers to try again.
+ * Give it a key: with another key it loads another part.
  */
-export const Later = <P extends object>({ load, props, missing = shellWords.partMissing }: Props<P>) => {
+export const Lazy = <P extends object>({ load, props, missing = shellWords.partMissing }: Props<P>) => {
   const part = useSignal<{ readonly View: ComponentType<P> } | null>(null);
   const failed = useSignal(false);
   const ask = () => {
