@@ -1,4 +1,4 @@
-import type { Closing, Later, LaterVerdict, Seat } from '../domain/box/records.ts';
+import type { Closing, LidCheck, LidTurns, Seat } from '../domain/box/records.ts';
 import { seqOf, withItem, withoutItem } from '../domain/box/with-item.ts';
 import { today } from '../platform/clock.ts';
 import { askToKeep } from '../platform/persist.ts';
@@ -34,13 +34,13 @@ export const reopenBox = (boxId: string): Promise<boolean> =>
   changeBox(boxId, (box) => ({ ...box, closing: null }), 'close');
 
 /** How the lid turns now, weeks on. */
-export const recordLater = (boxId: string, id: string, verdict: LaterVerdict): Promise<boolean> => {
-  const later: Later = { id, at: Date.now(), on: today(), verdict };
-  return changeBox(boxId, (box) => ({ ...box, later: withItem(box.later, later) }), 'later');
+export const recordLidCheck = (boxId: string, id: string, lid: LidTurns): Promise<boolean> => {
+  const check: LidCheck = { id, at: Date.now(), on: today(), lid };
+  return changeBox(boxId, (box) => ({ ...box, lidChecks: withItem(box.lidChecks, check) }), 'later');
 };
 
-export const takeBackLater = (boxId: string, laterId: string): Promise<boolean> =>
-  changeBox(boxId, (box) => ({ ...box, later: withoutItem(box.later, laterId) }), 'later');
+export const undoLidCheck = (boxId: string, checkId: string): Promise<boolean> =>
+  changeBox(boxId, (box) => ({ ...box, lidChecks: withoutItem(box.lidChecks, checkId) }), 'later');
 
 /** Wood needs this long before a lid tells anything new. */
 const WEEKS_BEFORE_ASKING = 4;
@@ -50,7 +50,7 @@ const WEEK_MS = 7 * 24 * 60 * 60 * 1000;
 export const boxToLookBackOn = (): Promise<BoxOnHand | null> => {
   const before = Date.now() - WEEKS_BEFORE_ASKING * WEEK_MS;
   return newestBox(
-    ({ closing, later }) =>
-      closing !== null && closing.outcome !== 'scrapped' && closing.at <= before && later.length === 0,
+    ({ closing, lidChecks }) =>
+      closing !== null && closing.outcome !== 'scrapped' && closing.at <= before && lidChecks.length === 0,
   );
 };

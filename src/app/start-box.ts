@@ -34,7 +34,7 @@ export const startBox = async (
         trials: [],
         seats: [],
         closing: null,
-        later: [],
+        lidChecks: [],
         photos: [],
       });
       announce('box');

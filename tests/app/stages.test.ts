@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import {
   closeBox,
   IN_LINE,
-  recordLater,
+  recordLidCheck,
   recordSeat,
   reopenBox,
   takeBackSeat,
@@ -51,7 +51,7 @@ type Stage = readonly [name: string, act: () => Promise<boolean>, count: (box: B
 const STAGES: readonly Stage[] = [
   ['a trial fit', () => recordTrial('box-1', 'it', RIGHT), ({ trials }) => trials.length],
   ['a seating', () => recordSeat('box-1', 'it', IN_LINE), ({ seats }) => seats.length],
-  ['a later check', () => recordLater('box-1', 'it', 'free'), ({ later }) => later.length],
+  ['a lid check', () => recordLidCheck('box-1', 'it', 'free'), ({ lidChecks }) => lidChecks.length],
   ['a pass', () => pass('it', false), ({ cuts }) => cuts.length],
   ['the last pass, which closes its set-up', () => pass('it', true), ({ cuts }) => cuts.length],
   [

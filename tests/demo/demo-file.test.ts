@@ -75,7 +75,7 @@ describe('opened', () => {
         expect(Number(hour.format(first))).toBeLessThanOrEqual(18);
         expect(first).toBeLessThan(now - 24 * HOURS);
         expect(first).toBeGreaterThan(now - 733 * 24 * HOURS);
-        for (const later of box.later) expect(later.on).toBe(day.format(later.at));
+        for (const later of box.lidChecks) expect(later.on).toBe(day.format(later.at));
       }
       expect(boxes.filter(({ closing }) => closing === null)).toHaveLength(1);
     },

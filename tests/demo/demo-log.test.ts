@@ -55,7 +55,7 @@ describe('the demo log', () => {
     expect(run?.now).not.toBeNull();
     expect(run?.timeline.length).toBeGreaterThan(3);
     expect(Math.max(...demo.events.map((e) => e.at))).toBe(NOW - 45_000);
-    expect(box).toMatchObject({ trials: [], seats: [], later: [] });
+    expect(box).toMatchObject({ trials: [], seats: [], lidChecks: [] });
     expect(box?.cuts.map((cut) => cut.part)).toEqual(box?.cuts.map(() => 'recess'));
     expect(box?.tenon).toHaveLength(1);
   });

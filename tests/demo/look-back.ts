@@ -1,4 +1,4 @@
-import type { Later, LaterVerdict } from '../../src/domain/box/records.ts';
+import type { LidCheck, LidTurns } from '../../src/domain/box/records.ts';
 import type { Random } from '../../src/domain/random.ts';
 import { type Millimetres, moisture, rad } from '../../src/domain/units/brands.ts';
 import { leastClearance } from '../../src/domain/wood/movement.ts';
@@ -18,14 +18,14 @@ const moistureAt = (at: number): number => {
 const LOOSE = 0.72;
 
 /** What a lid does when both pieces have moved since the box was closed, the lid half turned from where it was cut. */
-export const verdictAt = (
+export const lidAt = (
   clearance: Millimetres,
   diameter: Millimetres,
   wood: string,
   grainAngle: number,
   closedAt: number,
   at: number,
-): LaterVerdict => {
+): LidTurns => {
   const change = moisture(moistureAt(at) - moistureAt(closedAt));
   const piece = { strain: strainIn(wood), grain: 'end', change } as const;
   const least = expected(leastClearance(clearance, diameter, piece, piece, rad(grainAngle)));
@@ -40,13 +40,13 @@ export const lookBack = (
   box: { readonly clearance: Millimetres; readonly diameter: Millimetres; readonly wood: string },
   closedAt: number,
   now: number,
-): readonly Later[] => {
+): readonly LidCheck[] => {
   // Most lids are turned a good way off the line their figure would ask for, some not at all.
   const grainAngle = random.between(0, Math.PI / 2);
   return [90, 270].flatMap((days, i) => {
     const at = closedAt + Math.round(random.between(days * 0.7, days * 1.3)) * DAY;
     if (at > now - DAY || !random.chance(0.55)) return [];
-    const verdict = verdictAt(box.clearance, box.diameter, box.wood, grainAngle, closedAt, at);
-    return [{ id: `later-${i + 1}`, at, on: dayOf(at), verdict }];
+    const lid = lidAt(box.clearance, box.diameter, box.wood, grainAngle, closedAt, at);
+    return [{ id: `later-${i + 1}`, at, on: dayOf(at), lid }];
   });
 };

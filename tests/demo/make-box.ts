@@ -131,7 +131,7 @@ export const makeBox = (given: Circumstances): Made => {
       trials: finished,
       seats: ending.seats,
       closing,
-      later: kept
+      lidChecks: kept
         ? lookBack(
             random,
             { clearance: ending.clearance, diameter: joint.diameter, wood },

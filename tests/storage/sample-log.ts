@@ -32,7 +32,7 @@ export const sampleBox = (change: Partial<Box> = {}): Box => ({
   trials: [],
   seats: [],
   closing: null,
-  later: [],
+  lidChecks: [],
   photos: [],
   ...change,
 });

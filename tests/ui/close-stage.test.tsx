@@ -107,9 +107,9 @@ describe('weeks later', () => {
     ).toBeTruthy();
     await press('Stiff');
     expect((await screen.findByRole('status')).textContent).toMatch(/^Stiff, \d+ \w+ \d{4}/);
-    expect((await boxOf(id)).later).toMatchObject([{ verdict: 'stiff' }]);
+    expect((await boxOf(id)).lidChecks).toMatchObject([{ lid: 'stiff' }]);
     await press('Undo');
-    await waitFor(async () => expect((await boxOf(id)).later).toHaveLength(0));
+    await waitFor(async () => expect((await boxOf(id)).lidChecks).toHaveLength(0));
     expect(await screen.findByRole('button', { name: 'Free' })).toBeTruthy();
   });
 

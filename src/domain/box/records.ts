@@ -224,13 +224,13 @@ export interface Closing {
   readonly note: string;
 }
 
-export type LaterVerdict = 'free' | 'stiff' | 'stuck' | 'loose';
+export type LidTurns = 'free' | 'stiff' | 'stuck' | 'loose';
 
-export interface Later {
+export interface LidCheck {
   readonly id: string;
   readonly at: number;
   readonly on: Day;
-  readonly verdict: LaterVerdict;
+  readonly lid: LidTurns;
 }
 
 /** A photo of the box; its bytes are in the photo store under the same id. */
@@ -262,6 +262,6 @@ export interface Box {
   readonly trials: readonly Trial[];
   readonly seats: readonly Seat[];
   readonly closing: Closing | null;
-  readonly later: readonly Later[];
+  readonly lidChecks: readonly LidCheck[];
   readonly photos: readonly PhotoRef[];
 }

@@ -128,8 +128,8 @@ const box = v.strictObject({
       note,
     }),
   ),
-  later: list(
-    v.strictObject({ id, at: moment, on: day, verdict: v.picklist(['free', 'stiff', 'stuck', 'loose']) }),
+  lidChecks: list(
+    v.strictObject({ id, at: moment, on: day, lid: v.picklist(['free', 'stiff', 'stuck', 'loose']) }),
   ),
   photos: list(
     v.strictObject({ id, at: moment, of: v.picklist(['set-up', 'recess', 'tenon', 'fit', 'box']) }),
@@ -206,7 +206,7 @@ const anyRecord = v.variant('kind', [
   record('procedure', bodies.procedure),
   record('instrument', bodies.instrument),
   record('wood', bodies.wood),
-  record('experiment', bodies['experiment']),
+  record('experiment', bodies.experiment),
 ]) satisfies v.GenericSchema<unknown, Stored>;
 
 /** Any of them may be missing: an older version had fewer. */

@@ -49,7 +49,7 @@ const COLUMNS: readonly (readonly [
   ['right at first', (box) => (box.trials[0] ? (box.trials[0].right ? 'yes' : 'no') : null)],
   ['outcome', (box) => box.closing?.outcome ?? null],
   ['hardener', (box) => box.closing?.hardener ?? null],
-  ['later', (box) => box.later.map((l) => `${l.on} ${l.verdict}`).join('; ') || null],
+  ['later', (box) => box.lidChecks.map((l) => `${l.on} ${l.lid}`).join('; ') || null],
   ['note', (box) => box.closing?.note ?? null],
 ];
 

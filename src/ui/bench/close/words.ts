@@ -1,4 +1,4 @@
-import type { Closing, LaterVerdict } from '../../../domain/box/records.ts';
+import type { Closing, LidTurns } from '../../../domain/box/records.ts';
 
 type Word<T extends string> = Readonly<Record<T, string>>;
 
@@ -45,7 +45,7 @@ export const closeWords = {
   reopen: 'Back on the lathe',
 } as const;
 
-export const laterWord: Word<LaterVerdict> = {
+export const laterWord: Word<LidTurns> = {
   free: 'Free',
   stiff: 'Stiff',
   stuck: 'Stuck',
@@ -56,7 +56,7 @@ export const laterWords = {
   ask: 'How does the lid turn now?',
   askAbout: (title: string, since: string) =>
     `${title} has been closed for ${since}. How does its lid turn now?`,
-  noted: (verdict: LaterVerdict, day: string) => `${laterWord[verdict]}, ${day}`,
+  noted: (verdict: LidTurns, day: string) => `${laterWord[verdict]}, ${day}`,
   list: 'Looked at again',
   undo: 'Undo',
 } as const;
