@@ -1,4 +1,4 @@
-import type { SettingVerdict } from '../domain/alignment/verdict.ts';
+import type { SettingJudgement } from '../domain/alignment/judge-setting.ts';
 import { depthReached } from '../domain/box/cuts.ts';
 import { passesOf } from '../domain/box/pair.ts';
 import { type GapOrSweep, gapsAndSweeps, judgeSetting, tightestOf } from '../domain/box/setting.ts';
@@ -13,7 +13,7 @@ import { calculateBox } from './calculated.ts';
 interface ReadingsJudged {
   readonly readings: readonly GapOrSweep[];
   readonly tightest: GapOrSweep | null;
-  readonly verdict: SettingVerdict | null;
+  readonly verdict: SettingJudgement | null;
 }
 
 /** Judges what was read at a step by the joint of its box. */

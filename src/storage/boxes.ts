@@ -2,7 +2,7 @@ import type { Box, Stored } from '../domain/box/records.ts';
 import { GREATEST } from '../domain/log/bounds.ts';
 import { BOXES_BY_NUMBER, BOXES_CLOSED } from './names.ts';
 import type { Author } from './records.ts';
-import { touchRecords } from './touched.ts';
+import { markRecordsStale } from './stale.ts';
 import { read, type WriteTx, write } from './write.ts';
 
 type StoredBox = Stored<'box'>;
@@ -48,13 +48,13 @@ export const addBox = (
   { writer, now }: Author,
   box: Omit<Box, 'number'>,
 ): Promise<void> =>
-  write(['records', 'touched'], async (tx) => {
+  write(['records', 'stale'], async (tx) => {
     const records = tx.objectStore('records');
     if (await records.getKey([logId, 'box', id])) return;
     const body = { number: await freeNumber(tx, logId), ...box };
     const added: StoredBox = { logId, kind: 'box', id, rev: 1, writer, savedAt: now, body };
     await records.add(added);
-    await touchRecords(tx, added);
+    await markRecordsStale(tx, added);
   });
 
 /** One past the greatest number of a log; where a foreign box has the last number there is, the first free one below it. */

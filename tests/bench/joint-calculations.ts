@@ -1,8 +1,8 @@
+import { judgeLean, judgeSeat, judgeTilt } from '../../src/domain/alignment/judge-setting.ts';
 import { axialPlay } from '../../src/domain/alignment/play.ts';
 import { slipAbsorbed } from '../../src/domain/alignment/slip.ts';
 import type { AlignedJoint } from '../../src/domain/alignment/tolerance.ts';
 import { squareLimits, tiltLimit } from '../../src/domain/alignment/tolerance.ts';
-import { judgeLean, judgeSeat, judgeTilt } from '../../src/domain/alignment/verdict.ts';
 import { jointUnder, type KnownPair } from '../../src/domain/box/joint-under.ts';
 import { boreOf } from '../../src/domain/box/measured.ts';
 import { adviceFor } from '../../src/domain/joint/advice.ts';
@@ -152,9 +152,9 @@ const every: Readonly<Record<string, () => Result<unknown>>> = {
   'limit of tilt': () => tiltLimit(aligned, 'recess'),
   'limit of re-chucking': () => squareLimits(aligned),
   'slip of a pass': () => slipAbsorbed(mm(1.633), mm(1.1)),
-  'verdict on a lean': () => judgeLean(question),
-  'verdict on a tilt': () => judgeTilt(question),
-  'verdict on a seat': () => judgeSeat(question),
+  'judging a lean': () => judgeLean(question),
+  'judging a tilt': () => judgeTilt(question),
+  'judging a seat': () => judgeSeat(question),
   'joint under a season and leans': () => jointUnder(known, known.asItIs),
 };
 

@@ -191,7 +191,7 @@ describe('over very many boxes the workshop', () => {
         const p = 1 - (at(first.clearance + truth.halfBandMm) - at(first.clearance - truth.halfBandMm));
         expectedOff += p;
         variance += p * (1 - p);
-        off += first.verdict === 'right' ? 0 : 1;
+        off += first.felt === 'right' ? 0 : 1;
         count += 1;
       }
       expect(count).toBeGreaterThan(500);
@@ -230,7 +230,7 @@ describe('the demo itself', () => {
   const demo = generateDemo(DEMO_SEED, NOW);
   const itself = rowsOf(boxesOf(demo), demo.events);
   const links = stepLinks(itself).links;
-  const wordOf = (key: string) => links.find((link) => link.step === key)?.verdict.word;
+  const wordOf = (key: string) => links.find((link) => link.step === key)?.wording.word;
 
   test('shows its two true links as strong, and the harmless step as none', () => {
     expect([wordOf('gap'), wordOf('touch-off'), wordOf('square-banjo')]).toEqual([

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Look } from '../../src/domain/experiment/experiment-status.ts';
-import type { Because, Verdict } from '../../src/domain/findings/answers/words.ts';
+import type { Because, Wording } from '../../src/domain/findings/answers/wording.ts';
 import type { TwoByTwo } from '../../src/domain/findings/statistics/counts.ts';
 import { resultWords } from '../../src/ui/findings/experiment-result-words.ts';
 import { becauseWords, linkSentence, linkWord, linkWords } from '../../src/ui/findings/link-words.ts';
@@ -8,8 +8,8 @@ import { findingsWords } from '../../src/ui/findings/words.ts';
 
 const table = (a: number, b: number, c: number, d: number): TwoByTwo => ({ a, b, c, d });
 const nameOf = (step: string) => `the ${step}`;
-const why = (verdict: Verdict, counts = table(3, 10, 20, 80)) =>
-  becauseWords(verdict, { table: counts, sameBoxesAs: ['cone'] }, nameOf);
+const why = (wording: Wording, counts = table(3, 10, 20, 80)) =>
+  becauseWords(wording, { table: counts, sameBoxesAs: ['cone'] }, nameOf);
 
 describe('the sentence of a link', () => {
   it('speaks of boxes in 100, of few as they are, and of never', () => {

@@ -19,6 +19,6 @@ export const gradeOf = (measured: MeasuredAngle, limit: number, canBeFelt: boole
 
 const ORDER: readonly Grade[] = ['well-inside', 'inside', 'at-the-edge', 'outside'];
 
-/** Of two verdicts on one reading, the one that matters more. */
+/** Of two judgements on one reading, the one that matters more. */
 export const worse = <V extends { readonly grade: Grade }>(one: V, other: V): V =>
   ORDER.indexOf(other.grade) > ORDER.indexOf(one.grade) ? other : one;

@@ -46,7 +46,7 @@ export const threadOf = (joint: AlignedJoint, lost = 0): EngagedThread => ({
   engaged: mm(joint.threads * joint.pitch),
 });
 
-/** The refusal for a joint that no verdict can rest on: without clearance, or without overlap. */
+/** The refusal for a joint that no judgement can rest on: without clearance, or without overlap. */
 const badJoint = (joint: AlignedJoint): Refusal | undefined => {
   const bad = firstRefusal(
     within('pitch', joint.pitch, 0.25, 12.7),

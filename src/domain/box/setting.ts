@@ -1,6 +1,6 @@
+import { judgeReading, type OtherPiece, type SettingJudgement } from '../alignment/judge-setting.ts';
 import { measuredAngle } from '../alignment/measure.ts';
 import type { AlignedJoint } from '../alignment/tolerance.ts';
-import { judgeReading, type OtherPiece, type SettingVerdict } from '../alignment/verdict.ts';
 import { together } from '../alignment/walls.ts';
 import { ok, type Result } from '../result.ts';
 import type { RunState } from '../setup/fold.ts';
@@ -67,7 +67,7 @@ export const judgeSetting = (
   reading: GapOrSweep,
   { run, key }: { readonly run: RunState; readonly key: string },
   { box, calculated, runs }: SetUpBox,
-): Result<SettingVerdict> => {
+): Result<SettingJudgement> => {
   const other = otherPiece(run, otherRun(box, run, runs), key);
   if (!other.ok) return other;
   return judgeReading(reading, {

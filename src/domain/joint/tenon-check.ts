@@ -27,7 +27,7 @@ export type Mend =
 export interface TenonCheck {
   /** Measured less planned; more than nothing is over size. */
   readonly over: Millimetres;
-  readonly verdict: 'right' | 'over' | 'under';
+  readonly size: 'right' | 'over' | 'under';
   /** Outside the tolerance, but by less than the readings can tell: taken as right. */
   readonly isWithinError: boolean;
   /** The fit if both pieces are cut to the planned depth. */
@@ -86,7 +86,7 @@ export const checkTenon = (tenon: TurnedTenon, planned: Pair, tolerance: Millime
   // A caliper cannot tell a size from one so near; of a small clearance that is never more than half.
   const most = Math.max(tolerance, Math.min(tolerance + CALIPER_ERROR, wanted / 2));
   const isRight = Math.abs(over) <= most;
-  const verdict = isRight ? 'right' : over > 0 ? 'over' : 'under';
+  const size = isRight ? 'right' : over > 0 ? 'over' : 'under';
   const suits = isRight ? planned.tenon.depth : planned.tenon.depth + over / 2;
   // A planned depth that leaves less crest is the plan's fault, told as such.
   const deepest = Math.max(planned.tenon.depth, deepestFor(planned.pitch, planned.tenon));
@@ -114,7 +114,7 @@ export const checkTenon = (tenon: TurnedTenon, planned: Pair, tolerance: Millime
   };
   return ok({
     over: mm(over),
-    verdict,
+    size,
     isWithinError: isRight && Math.abs(over) > tolerance,
     fit: fit.value,
     depth: mm(depth),

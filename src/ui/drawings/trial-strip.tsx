@@ -3,7 +3,7 @@ import { extent, ticks } from 'd3-array';
 
 interface TrialMark {
   readonly clearance: number;
-  readonly verdict: 'tight' | 'right' | 'slack';
+  readonly felt: 'tight' | 'right' | 'slack';
 }
 
 interface Props {
@@ -14,13 +14,13 @@ interface Props {
   readonly label: string;
   /** What a tick of the axis says. */
   readonly axis: (clearance: number) => string;
-  readonly words: Readonly<Record<TrialMark['verdict'], string>>;
+  readonly words: Readonly<Record<TrialMark['felt'], string>>;
 }
 
 const WIDTH = 362;
 const LEFT = 52;
 const RIGHT = 12;
-const ROW: Readonly<Record<TrialMark['verdict'], number>> = { tight: 16, right: 40, slack: 64 };
+const ROW: Readonly<Record<TrialMark['felt'], number>> = { tight: 16, right: 40, slack: 64 };
 const AXIS = 88;
 
 /** Every trial by its clearance: tight above, right in the middle, slack below, with the clearance that suits on the axis. */
@@ -31,17 +31,17 @@ export const TrialStrip = ({ marks, low, high, estimate, label, axis, words }: P
     LEFT + ((WIDTH - LEFT - RIGHT) * (clearance - from + pad)) / (to - from + 2 * pad);
   return (
     <svg class="drawing" viewBox={`0 0 ${WIDTH} 124`} role="img" aria-label={label}>
-      {(['tight', 'right', 'slack'] as const).map((verdict) => (
-        <g key={verdict}>
-          <text x="0" y={ROW[verdict] + 5} fill="var(--soft)">
-            {words[verdict]}
+      {(['tight', 'right', 'slack'] as const).map((felt) => (
+        <g key={felt}>
+          <text x="0" y={ROW[felt] + 5} fill="var(--soft)">
+            {words[felt]}
           </text>
           <path
             d={marks
-              .filter((mark) => mark.verdict === verdict)
-              .map((mark) => `M${at(mark.clearance)} ${ROW[verdict] - 8}v16`)
+              .filter((mark) => mark.felt === felt)
+              .map((mark) => `M${at(mark.clearance)} ${ROW[felt] - 8}v16`)
               .join('')}
-            stroke={verdict === 'right' ? 'var(--right)' : 'var(--ink)'}
+            stroke={felt === 'right' ? 'var(--right)' : 'var(--ink)'}
             stroke-width="2"
           />
         </g>

@@ -25,11 +25,11 @@ export const AllowanceList = ({ found: { pitches, silent } }: { found: Allowance
   );
 };
 
-const VERDICTS = ['tight', 'right', 'slack'] as const;
+const FELT = ['tight', 'right', 'slack'] as const;
 
 const AtPitch = ({ allowance }: { allowance: Allowance }) => {
   const { pitch, clearance, geometric, joints, contradictory, marks } = allowance;
-  const count = (verdict: string) => marks.filter((mark) => mark.verdict === verdict).length;
+  const count = (felt: string) => marks.filter((mark) => mark.felt === felt).length;
   return (
     <article>
       <h3>{words.at(writePitch(pitch as Millimetres, 'tpi'), clearanceWords(clearance.value))}</h3>
@@ -67,14 +67,14 @@ const Numbers = ({ allowance: { marks, spread, halfBand } }: { allowance: Allowa
         </tr>
       </thead>
       <tbody>
-        {VERDICTS.map((verdict) => {
-          const felt = marks.flatMap((mark) => (mark.verdict === verdict ? mark.clearance : []));
+        {FELT.map((felt) => {
+          const clearances = marks.flatMap((mark) => (mark.felt === felt ? mark.clearance : []));
           return (
-            <tr key={verdict}>
-              <th scope="row">{words.felt[verdict]}</th>
-              <td>{felt.length}</td>
-              <td>{felt.length > 0 && clearanceWords(Math.min(...felt))}</td>
-              <td>{felt.length > 0 && clearanceWords(Math.max(...felt))}</td>
+            <tr key={felt}>
+              <th scope="row">{words.felt[felt]}</th>
+              <td>{clearances.length}</td>
+              <td>{clearances.length > 0 && clearanceWords(Math.min(...clearances))}</td>
+              <td>{clearances.length > 0 && clearanceWords(Math.max(...clearances))}</td>
             </tr>
           );
         })}

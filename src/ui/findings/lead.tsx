@@ -7,13 +7,13 @@ import { findingsWords as words } from './words.ts';
 export const Lead = ({ found, nameOf }: { found: Findings; nameOf: NameOf }) => {
   const { links, firstTries, rows, leftOut } = found;
   const { right, eased, unknown } = firstTries;
-  const worth = links.links.filter(({ verdict: { word } }) => word === 'strong' || word === 'possible');
+  const worth = links.links.filter(({ wording: { word } }) => word === 'strong' || word === 'possible');
   return (
     <section class="lead">
       <h2>{words.tomorrow}</h2>
-      {worth.map(({ step, verdict }) => (
+      {worth.map(({ step, wording }) => (
         <p key={step} class="say">
-          {words.change(nameOf(step), linkWord[verdict.word])}
+          {words.change(nameOf(step), linkWord[wording.word])}
         </p>
       ))}
       {worth.length > 0 ? (

@@ -1,6 +1,6 @@
 import type { HowManyMore } from '../../domain/findings/answers/how-many-more.ts';
 import type { StepLink } from '../../domain/findings/answers/step-links.ts';
-import { GATE, type Verdict, type Word } from '../../domain/findings/answers/words.ts';
+import { GATE, type Word, type Wording } from '../../domain/findings/answers/wording.ts';
 import type { Symptom } from '../../domain/findings/rows/joint-row.ts';
 import type { TwoByTwo } from '../../domain/findings/statistics/counts.ts';
 import { goingOnWord, seatedWord, threadWord } from '../bench/trial/words.ts';
@@ -47,7 +47,7 @@ const gateSentence = ({ a, b, c, d }: TwoByTwo): string => {
 
 /** Why the word is no stronger; `nameOf` gives the sentence of a step. */
 export const becauseWords = (
-  { because, beside }: Verdict,
+  { because, beside }: Wording,
   { table, sameBoxesAs }: Pick<StepLink, 'table' | 'sameBoxesAs'>,
   nameOf: (step: string) => string,
 ): string | null => {

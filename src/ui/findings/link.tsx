@@ -13,18 +13,18 @@ interface Props {
 
 /** A step that shows a link: its sentence, its picture, what mechanics says, what would settle it. */
 export const Link = ({ link, nameOf, next }: Props) => {
-  const { verdict, howManyMore, explains } = link;
+  const { wording, howManyMore, explains } = link;
   return (
     <article class="link">
       <h3>{nameOf(link.step)}</h3>
       <p>
-        <b>{linkWord[verdict.word]}.</b> {linkSentence(link)}{' '}
-        {verdict.word === 'the-other-way' ? words.otherWay : words.together}
+        <b>{linkWord[wording.word]}.</b> {linkSentence(link)}{' '}
+        {wording.word === 'the-other-way' ? words.otherWay : words.together}
       </p>
       <Picture link={link} />
       <Because link={link} nameOf={nameOf} />
       <p class="soft">{words.explains(explains)}</p>
-      {howManyMore && verdict.word === 'possible' && <p class="soft">{words.howMany(howManyMore, next)}</p>}
+      {howManyMore && wording.word === 'possible' && <p class="soft">{words.howMany(howManyMore, next)}</p>}
       <details>
         <summary>{words.numbers}</summary>
         <LinkNumbers link={link} />
@@ -68,6 +68,6 @@ const Picture = ({ link: { difference } }: { link: StepLink }) =>
   );
 
 const Because = ({ link, nameOf }: Pick<Props, 'link' | 'nameOf'>) => {
-  const because = becauseWords(link.verdict, link, nameOf);
+  const because = becauseWords(link.wording, link, nameOf);
   return because && <p class="soft">{because}</p>;
 };

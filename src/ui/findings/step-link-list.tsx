@@ -1,5 +1,5 @@
 import type { StepLink, StepLinks } from '../../domain/findings/answers/step-links.ts';
-import type { Word } from '../../domain/findings/answers/words.ts';
+import type { Word } from '../../domain/findings/answers/wording.ts';
 import { Link, QuietLink } from './link.tsx';
 import { linkWord, linkWords } from './link-words.ts';
 import type { NameOf } from './step-name.ts';
@@ -12,10 +12,10 @@ export const StepLinkList = ({ links, nameOf }: { links: StepLinks; nameOf: Name
   const { wordsAt, wordsNext } = links;
   const sorted = [...links.links].sort(
     (a, b) =>
-      TOLD.indexOf(a.verdict.word) - TOLD.indexOf(b.verdict.word) ||
+      TOLD.indexOf(a.wording.word) - TOLD.indexOf(b.wording.word) ||
       (b.difference?.value ?? -1) - (a.difference?.value ?? -1),
   );
-  const of = (word: Word) => sorted.filter(({ verdict }) => verdict.word === word);
+  const of = (word: Word) => sorted.filter(({ wording }) => wording.word === word);
   const given = { nameOf, next: wordsNext };
   return (
     <section>

@@ -163,9 +163,9 @@ describe('what is measured takes the place of what was planned', () => {
     const { target } = calculated();
     const over = target.tenon + 0.4;
     const first = [tenonAt('1', 'end', over)];
-    expect(calculated({ tenon: first }).check?.verdict).toBe('over');
+    expect(calculated({ tenon: first }).check?.size).toBe('over');
     const again = [...first, tenonAt('2', 'end', target.tenon)];
-    expect(calculated({ tenon: again }).check?.verdict).toBe('right');
+    expect(calculated({ tenon: again }).check?.size).toBe('right');
     expect(calculated({ tenon: again }).tenon?.taper).toBeNull();
     const both = [...again, tenonAt('3', 'shoulder', target.tenon + 0.06)];
     expect(calculated({ tenon: both }).tenon?.taper).toBeCloseTo(0.06, 9);

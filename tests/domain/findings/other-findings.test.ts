@@ -10,7 +10,7 @@ import { mechanism, mechanismOf, SYMPTOMS } from '../../../src/domain/findings/a
 import { stepTimes } from '../../../src/domain/findings/answers/step-times.ts';
 import { type Case, suspects } from '../../../src/domain/findings/answers/suspects.ts';
 import { woodsByPitch } from '../../../src/domain/findings/answers/woods-by-pitch.ts';
-import { checkpoint } from '../../../src/domain/findings/answers/words.ts';
+import { checkpoint } from '../../../src/domain/findings/answers/wording.ts';
 import { clustersOf } from '../../../src/domain/findings/rows/clusters.ts';
 import type { ClearanceTrial, JointRow, JointTable } from '../../../src/domain/findings/rows/joint-row.ts';
 import { dictionarySheet, rowsSheet } from '../../../src/domain/findings/rows/rows-sheet.ts';
@@ -171,9 +171,9 @@ describe('hardness curve', () => {
 });
 
 describe('allowance', () => {
-  const trial = (clearance: number, verdict: ClearanceTrial['verdict'], fit = 0): ClearanceTrial => ({
+  const trial = (clearance: number, felt: ClearanceTrial['felt'], fit = 0): ClearanceTrial => ({
     clearance: mm(clearance),
-    verdict,
+    felt,
     fit,
   });
 
@@ -205,7 +205,7 @@ describe('allowance', () => {
     const any = fc.array(
       fc.record({
         clearance: fc.integer({ min: -30, max: 90 }).map((x) => mm(x / 100)),
-        verdict: fc.constantFrom<ClearanceTrial['verdict']>('tight', 'right', 'slack'),
+        felt: fc.constantFrom<ClearanceTrial['felt']>('tight', 'right', 'slack'),
         fit: fc.integer({ min: 0, max: 1 }),
       }),
       { minLength: 1, maxLength: 4 },

@@ -116,7 +116,7 @@ describe('rows from a log', () => {
 
   it('what the demo says of itself: no harmless step is called strong', () => {
     const strong = stepLinks(table)
-      .links.filter(({ verdict }) => verdict.word === 'strong')
+      .links.filter(({ wording }) => wording.word === 'strong')
       .map(({ step }) => step);
     expect(strong.filter((step) => !['gap', 'touch-off', 'pick-up'].includes(step))).toEqual([]);
   });

@@ -86,7 +86,7 @@ describe('words', () => {
   it('a plain strong link is called strong, the untouched step never', () => {
     const { links, wordsAt } = stepLinks(tableOf(clear(120)));
     expect(wordsAt).toBe(120);
-    expect(links.map((link) => link.verdict.word)).toEqual(['strong', 'too-few']);
+    expect(links.map((link) => link.wording.word)).toEqual(['strong', 'too-few']);
     expect(links[0]?.shareBeyond).toBeGreaterThan(0.5);
   });
 
@@ -96,7 +96,7 @@ describe('words', () => {
     const [before, after] = [stepLinks(tableOf(rows)), stepLinks(tableOf([...rows, ...later]))];
     expect(after.wordsAt).toBe(120);
     expect(after.wordsNext).toBe(180);
-    expect(after.links[0]?.verdict).toEqual(before.links[0]?.verdict);
+    expect(after.links[0]?.wording).toEqual(before.links[0]?.wording);
     expect(after.links[0]?.table.c).toBe((before.links[0]?.table.c ?? 0) + 40);
   });
 
@@ -106,7 +106,7 @@ describe('words', () => {
         ? { ...row, firstTry: 'failed' as const, symptoms: [...row.symptoms, 'gritty' as const] }
         : row,
     );
-    expect(firstLink(rows).verdict).toEqual({ word: 'possible', because: 'other-faults-too' });
+    expect(firstLink(rows).wording).toEqual({ word: 'possible', because: 'other-faults-too' });
   });
 
   it('missing that goes with fewer faults is the other way round', () => {
@@ -117,14 +117,14 @@ describe('words', () => {
         ...(missed ? right(i + 1, 'skipped') : i % 2 ? failed(i + 1, 'done') : right(i + 1, 'done')),
       };
     });
-    expect(firstLink(turned).verdict.word).toBe('the-other-way');
+    expect(firstLink(turned).wording.word).toBe('the-other-way');
   });
 
   it('no difference in plenty of boxes is no sign of one', () => {
     const even = Array.from({ length: 350 }, (_, i) =>
       i % 10 < 2 ? failed(i + 1, i % 3 ? 'done' : 'skipped') : right(i + 1, i % 3 ? 'done' : 'skipped'),
     );
-    expect(firstLink(even).verdict.word).toBe('no-sign');
+    expect(firstLink(even).wording.word).toBe('no-sign');
   });
 });
 
@@ -170,7 +170,7 @@ describe('borrowed links', () => {
           fails ? { firstTry: 'failed', symptoms: ['stiff-all-the-way'] } : {},
         );
       });
-    const [gap, board] = stepLinks(tableOf(rows)).links.map(({ verdict }) => verdict);
+    const [gap, board] = stepLinks(tableOf(rows)).links.map(({ wording }) => wording);
     expect(gap).toEqual({ word: 'strong', because: null });
     expect(board).toEqual({ word: 'possible', because: 'several-steps', beside: 'gap' });
   });
@@ -250,7 +250,7 @@ describe('any log at all', () => {
       Object.entries(logs).map(([name, rows]) => {
         const found = stepLinks(tableOf(rows));
         expectNoNaN(found);
-        return [name, found.links[0]?.verdict.word];
+        return [name, found.links[0]?.wording.word];
       }),
     );
     expect(words).toEqual({

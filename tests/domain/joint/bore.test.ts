@@ -93,7 +93,7 @@ describe('a tenon before it is threaded', () => {
   test('over size takes as much from the clearance; half as much more depth gives it back', () => {
     const plannedFit = gotten(fitOf(planned));
     const check = gotten(checkTenon(turned(42.5747), planned, mm(0.05)));
-    expect(check.verdict).toBe('over');
+    expect(check.size).toBe('over');
     expect(check.fit.clearance).toBeCloseTo(plannedFit.clearance - 0.1, 9);
     const deeper = { ...planned.tenon, diameter: mm(42.5747), depth: check.depth };
     expect(gotten(fitOf({ ...planned, tenon: deeper })).clearance).toBeCloseTo(plannedFit.clearance, 9);
@@ -101,16 +101,16 @@ describe('a tenon before it is threaded', () => {
 
   test('under size adds to it; within tolerance is right', () => {
     expect(gotten(checkTenon(turned(42.3), planned, mm(0.05)))).toMatchObject({
-      verdict: 'under',
+      size: 'under',
       mend: null,
     });
-    expect(gotten(checkTenon(turned(42.5), planned, mm(0.05))).verdict).toBe('right');
+    expect(gotten(checkTenon(turned(42.5), planned, mm(0.05))).size).toBe('right');
   });
 
   test('off by all of the tolerance is still right', () => {
     const round = { ...planned, tenon: { ...cut, diameter: mm(42.5) } };
-    expect(gotten(checkTenon(turned(42.75), round, mm(0.25))).verdict).toBe('right');
-    expect(gotten(checkTenon(turned(42.25), round, mm(0.25))).verdict).toBe('right');
+    expect(gotten(checkTenon(turned(42.75), round, mm(0.25))).size).toBe('right');
+    expect(gotten(checkTenon(turned(42.25), round, mm(0.25))).size).toBe('right');
   });
 });
 

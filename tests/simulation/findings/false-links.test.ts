@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf, weighSteps } from '../../../src/domain/findings/answers/weigh-steps.ts';
+import { weighSteps, wordingsOf } from '../../../src/domain/findings/answers/weigh-steps.ts';
 import { inTimeOrder } from '../../../src/domain/findings/rows/joint-row.ts';
 import { inventedLog, type Truth } from './invented-log.ts';
 import { measured, pick, SLOW, TIMEOUT } from './scale.ts';
@@ -51,7 +51,7 @@ const tally = (truth: Omit<Truth, 'boxes'>, boxes: number, logs: number) => {
   const counts = { falseStrong: 0, falsePossible: 0, strong: 0, possibleOrBetter: 0, wrongNoSign: 0 };
   for (let log = 0; log < logs; log++) {
     const table = inventedLog({ ...truth, boxes }, SEED, log);
-    const words = verdictsOf(weighSteps(inTimeOrder(table.rows), table.steps)).map(({ word }) => word);
+    const words = wordingsOf(weighSteps(inTimeOrder(table.rows), table.steps)).map(({ word }) => word);
     const harmless = words.filter((_, step) => step !== harmful);
     if (harmless.includes('strong')) counts.falseStrong++;
     if (harmless.includes('possible')) counts.falsePossible++;

@@ -87,15 +87,15 @@ export const inventedTrials = (truth: TrueClearance, joints: number, random: Ran
     if (random.chance(0.1))
       clearanceTrials.push({
         clearance: mm(clearance),
-        verdict: random.pick(['tight', 'right', 'slack']),
+        felt: random.pick(['tight', 'right', 'slack']),
         fit: 0,
       });
     else
       for (let trial = 0; trial < 4; trial++) {
-        const verdict =
+        const felt =
           wants > clearance + truth.band ? 'tight' : wants < clearance - truth.band ? 'slack' : 'right';
-        clearanceTrials.push({ clearance: mm(clearance), verdict, fit: 0 });
-        if (verdict !== 'tight') break;
+        clearanceTrials.push({ clearance: mm(clearance), felt, fit: 0 });
+        if (felt !== 'tight') break;
         clearance += random.between(0.05, 0.1);
       }
     return plainRow({ id: `joint-${i}`, boxNumber: i + 1, clearanceTrials });

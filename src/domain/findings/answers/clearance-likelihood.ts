@@ -18,8 +18,8 @@ const NONE = Number.POSITIVE_INFINITY;
 
 /** Trials of one fit together: one statement a joint, since its trials share one xi. */
 export const wantedBy = (trials: readonly ClearanceTrial[]): Omit<Wanted, 'count'> => {
-  const of = (verdict: ClearanceTrial['verdict']) =>
-    trials.filter((trial) => trial.verdict === verdict).map((trial) => rounded(trial.clearance));
+  const of = (felt: ClearanceTrial['felt']) =>
+    trials.filter((trial) => trial.felt === felt).map((trial) => rounded(trial.clearance));
   return {
     above: Math.max(-NONE, ...of('tight')),
     below: Math.min(NONE, ...of('slack')),

@@ -7,14 +7,14 @@ import { homogeneity, type PooledOdds, pooledOdds } from '../statistics/mantel-h
 import { type HowManyMore, howManyMore } from './how-many-more.ts';
 import { mechanismOf } from './mechanism.ts';
 import { type Covariate, modelInterval, type StepModel } from './step-model.ts';
-import { verdictsOf, type Weighed, weighSteps } from './weigh-steps.ts';
-import { checkpoint, type Verdict } from './words.ts';
+import { type Weighed, weighSteps, wordingsOf } from './weigh-steps.ts';
+import { checkpoint, type Wording } from './wording.ts';
 
 /** One step against the first trial fit, as numbers. Rates are shares (0 to 1); the page shows boxes in 100. */
 export interface StepLink {
   readonly step: string;
   /** The word, as the log stood when words last changed. */
-  readonly verdict: Verdict;
+  readonly wording: Wording;
   /** a: missed and failed in a way it can explain; b: missed and not; c, d: the same where it was done. */
   readonly table: TwoByTwo;
   /** Boxes that say nothing of this step, by reason. */
@@ -70,23 +70,23 @@ export const stepLinks = (table: JointTable): StepLinks => {
   const words = checkpoint(rows.length);
   const now = weighSteps(rows, table.steps);
   const then = words.at === rows.length ? now : weighSteps(rows.slice(0, words.at), table.steps);
-  const verdicts = verdictsOf(then);
+  const wordings = wordingsOf(then);
   return {
-    links: now.map((weighed, i) => linkOf(weighed, verdicts[i] as Verdict, untried)),
+    links: now.map((weighed, i) => linkOf(weighed, wordings[i] as Wording, untried)),
     boxes: rows.length,
     wordsAt: words.at,
     wordsNext: words.next,
   };
 };
 
-const linkOf = (weighed: Weighed, verdict: Verdict, untried: readonly JointRow[]): StepLink => {
+const linkOf = (weighed: Weighed, wording: Wording, untried: readonly JointRow[]): StepLink => {
   const { step, seen, silent, table, strata, exact, model, clusterP, p, control, sameBoxesAs } = weighed;
   const value = rateDifference(table);
   const risk = relativeRiskInterval(table);
   const ratio = table.c === 0 ? null : table.a / (table.a + table.b) / (table.c / (table.c + table.d));
   return {
     step: step.key,
-    verdict,
+    wording,
     table,
     silent: { ...silent, 'never-tried': silent['never-tried'] + untried.length },
     ...mechanismOf(step.guards),

@@ -8,7 +8,7 @@ import { newcombeDifference } from '../statistics/intervals.ts';
 import { holm } from '../statistics/several-tests.ts';
 import { mechanismOf } from './mechanism.ts';
 import { hardnessOf, modelUpper, type StepModel, stepModel } from './step-model.ts';
-import { type Evidence, isGated, NO_SIGN_BELOW, type Verdict, wordFor } from './words.ts';
+import { isGated, type LinkEvidence, NO_SIGN_BELOW, type Wording, wordFor } from './wording.ts';
 
 /** What the tests say of one step, before it is dressed for showing. */
 export interface Weighed {
@@ -78,7 +78,7 @@ const controlOf = (seen: readonly Seen[], stratum: (row: JointRow) => string): W
 };
 
 /** The word for each step, Holm's adjustment over those that pass the gate included. */
-export const verdictsOf = (all: readonly Weighed[]): readonly Verdict[] => {
+export const wordingsOf = (all: readonly Weighed[]): readonly Wording[] => {
   const evidence = all.map((weighed) => evidenceOf(weighed, all));
   const gated = evidence.filter(isGated);
   const adjusted = holm(gated.map(({ p }) => p));
@@ -92,7 +92,7 @@ const countsOf = ({ table: { a, b, c, d } }: Weighed) => ({
   nonEvents: b + d,
 });
 
-const evidenceOf = (weighed: Weighed, all: readonly Weighed[]): Evidence => {
+const evidenceOf = (weighed: Weighed, all: readonly Weighed[]): LinkEvidence => {
   const { table, exact, model } = weighed;
   const evidence = {
     ...countsOf(weighed),
@@ -111,7 +111,7 @@ const evidenceOf = (weighed: Weighed, all: readonly Weighed[]): Evidence => {
 };
 
 /** Steps skipped together borrow each other's links. What is left of this one when the strongest other is in the model too? */
-const besideStrongest = (weighed: Weighed, all: readonly Weighed[]): ReturnType<Evidence['beside']> => {
+const besideStrongest = (weighed: Weighed, all: readonly Weighed[]): ReturnType<LinkEvidence['beside']> => {
   const others = all.filter((other) => other !== weighed && isGated(countsOf(other)));
   const strongest = others.sort((a, b) => a.p - b.p || (a.step.key < b.step.key ? -1 : 1))[0];
   if (!strongest) return null;

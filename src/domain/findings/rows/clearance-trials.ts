@@ -6,7 +6,7 @@ import type { GoingOn } from '../../box/trial-words.ts';
 import { fitOf } from '../../joint/fit.ts';
 import type { ClearanceTrial } from './joint-row.ts';
 
-const SIZE: Partial<Readonly<Record<GoingOn, ClearanceTrial['verdict']>>> = {
+const SIZE: Partial<Readonly<Record<GoingOn, ClearanceTrial['felt']>>> = {
   'stiff-all-the-way': 'tight',
   'drags-more-each-turn': 'tight',
   free: 'right',
@@ -28,15 +28,15 @@ const HIDES: ReadonlySet<string> = new Set([
 ]);
 
 /** What a trial says of size, or null. A lid that will not start is tight only if the pieces truly overlap. */
-const verdictOf = (trial: Trial, clearance: number): ClearanceTrial['verdict'] | null => {
+const feltIn = (trial: Trial, clearance: number): ClearanceTrial['felt'] | null => {
   const told = [...trial.goingOn, ...(trial.seated ? [trial.seated] : []), ...trial.threads];
   if (told.some((word) => HIDES.has(word))) return null;
   if (trial.right) return 'right';
   if (trial.goingOn.includes('will-not-start')) return clearance <= 0 ? 'tight' : null;
-  const verdicts = new Set(trial.goingOn.map((word) => SIZE[word]).filter((v) => v !== undefined));
+  const words = new Set(trial.goingOn.map((word) => SIZE[word]).filter((v) => v !== undefined));
   // Tight and slack at once is about something else than size; free with play is slack.
-  if (verdicts.has('tight') && verdicts.size > 1) return null;
-  return verdicts.has('slack') ? 'slack' : ([...verdicts][0] ?? null);
+  if (words.has('tight') && words.size > 1) return null;
+  return words.has('slack') ? 'slack' : ([...words][0] ?? null);
 };
 
 /** The trials of a box that say something of size, with the clearance as it was at each. */
@@ -51,7 +51,7 @@ export const clearanceTrialsOf = (
     const found = pair && fitOf(pair);
     if (!found?.ok) return [];
     const { clearance } = found.value;
-    const verdict = verdictOf(trial, clearance);
-    return verdict ? [{ clearance, verdict, fit }] : [];
+    const felt = feltIn(trial, clearance);
+    return felt ? [{ clearance, felt, fit }] : [];
   });
 };

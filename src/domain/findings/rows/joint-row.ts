@@ -30,7 +30,7 @@ export type FirstTry = 'right' | 'eased' | 'failed' | 'scrapped' | 'unknown';
 export interface ClearanceTrial {
   /** Diametral flank clearance, mm; negative is interference. */
   readonly clearance: Millimetres;
-  readonly verdict: 'tight' | 'right' | 'slack';
+  readonly felt: 'tight' | 'right' | 'slack';
   /** Trials of one fit share a number; finish or drying starts a new one. */
   readonly fit: number;
 }

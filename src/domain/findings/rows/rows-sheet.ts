@@ -50,9 +50,9 @@ const FIELDS: readonly Field[] = [
   },
   {
     name: 'clearance_trials',
-    holds: 'clearance and verdict of each trial that speaks of size, fit by fit',
+    holds: 'clearance and feel of each trial that speaks of size, fit by fit',
     unit: 'mm',
-    of: (r) => r.clearanceTrials.map((t) => `${t.fit}:${t.clearance.toFixed(3)}:${t.verdict}`).join(' '),
+    of: (r) => r.clearanceTrials.map((t) => `${t.fit}:${t.clearance.toFixed(3)}:${t.felt}`).join(' '),
   },
   {
     name: 'tip_flat_known',

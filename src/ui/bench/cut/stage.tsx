@@ -68,6 +68,6 @@ const noteFor = (part: Part, calculated: CalculatedBox): string | null => {
   if (part === 'recess' || !check) return null;
   const { unit } = settings.value;
   if (check.mend) return mendWords(check.mend, calculated, unit);
-  if (check.verdict === 'right') return null;
+  if (check.size === 'right') return null;
   return words.suits(stepWords(mm(Math.abs(check.over)), unit), check.over > 0);
 };

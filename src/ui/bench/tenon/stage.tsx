@@ -30,7 +30,7 @@ const TenonStage = ({ onHand }: StageProps) => {
   const counted = calculated.ok ? (calculated.value.tenon?.counted ?? []) : box.tenon;
   const check = calculated.ok ? calculated.value.check : null;
   const mend = check?.mend ?? null;
-  const isOver = check?.verdict === 'over';
+  const isOver = check?.size === 'over';
   const setUp = box.plan.route === 'recess-first' ? 'set-up-tenon' : 'set-up-recess';
   return (
     <>

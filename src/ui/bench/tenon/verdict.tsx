@@ -21,7 +21,7 @@ interface Props {
 export const TenonVerdict = ({ calculated, tenon, check }: Props) => {
   const { unit } = settings.value;
   const { target, plan } = calculated;
-  const { mend, verdict } = check;
+  const { mend, size } = check;
   const band = targetFor(plan.clearance.clearance);
   const [first, second] = tenon.counted;
   const measured = first && !second ? first.diameter.text : sizeWords(tenon.mean, unit);
@@ -64,7 +64,7 @@ const OtherWay = ({ calculated, check }: Omit<Props, 'tenon'>) => {
   const dial = last ? dialWords(last) : null;
   const depth = sizeWords(check.depth, unit);
   const planned = sizeWords(calculated.pair.tenon.depth, unit);
-  const isOver = check.verdict === 'over';
+  const isOver = check.size === 'over';
   return (
     <section>
       <h3>{words.instead}</h3>

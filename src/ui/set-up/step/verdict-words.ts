@@ -1,5 +1,5 @@
 import type { Grade } from '../../../domain/alignment/grade.ts';
-import type { SettingVerdict } from '../../../domain/alignment/verdict.ts';
+import type { SettingJudgement } from '../../../domain/alignment/judge-setting.ts';
 import type { SlipAllowance } from '../../../domain/box/slip-allowance.ts';
 import type { Reading } from '../../../domain/setup/reading.ts';
 import { type Millimetres, MM_PER_INCH, mm } from '../../../domain/units/brands.ts';
@@ -42,13 +42,13 @@ const amount = (length: Millimetres, unit: Unit): string =>
   writeLength(length, unit === 'in' ? 'thou' : 'mm');
 
 /** What the joint can take in this respect, as a gap over the length that angles are told by. */
-export const limitWords = ({ limitGap, together }: SettingVerdict, unit: Unit): string => {
+export const limitWords = ({ limitGap, together }: SettingJudgement, unit: Unit): string => {
   const room = `${writeLength(limitGap, unit)} over ${unit === 'in' ? '3 1/8 in' : '80 mm'}`;
   return together === 'alone' ? `This joint takes ${room}.` : `Both pieces together, it takes ${room}.`;
 };
 
 /** What it will do to the joint if it is left, in what a hand can feel. */
-export const ifLeftWords = ({ aspect, grade, ifLeft }: SettingVerdict, unit: Unit): string => {
+export const ifLeftWords = ({ aspect, grade, ifLeft }: SettingJudgement, unit: Unit): string => {
   if (aspect === 'lean') {
     if (ifLeft.binds) return 'Left so, the lid will not go on.';
     if (ifLeft.playLost <= 0) return 'Left so, no hand will feel it.';

@@ -50,7 +50,7 @@ interface IfLeft {
   readonly ridgeThinner: Millimetres;
 }
 
-export interface SettingVerdict {
+export interface SettingJudgement {
   readonly aspect: Aspect;
   readonly grade: Grade;
   /** This set-up's own angle. */
@@ -134,7 +134,7 @@ interface Weighed {
   readonly ifLeft: Omit<IfLeft, 'playLeft'>;
 }
 
-const verdictFrom = ({ joint, measured }: Question, weighed: Weighed): Result<SettingVerdict> => {
+const judgementFrom = ({ joint, measured }: Question, weighed: Weighed): Result<SettingJudgement> => {
   const { aspect, counted, limit, felt, together, ifLeft } = weighed;
   const [gap, limitGap] = [asGap(measured.angle), asGap(rad(Math.min(limit, 0.2)))];
   if (!gap.ok) return gap;
@@ -160,10 +160,10 @@ const verdictFrom = ({ joint, measured }: Question, weighed: Weighed): Result<Se
 };
 
 /**
- * Verdict on a lean. Alone, a piece may use half the pair's tolerance, or all of it when equal leans cancel; with the other piece known, what
+ * Judges a lean. Alone, a piece may use half the pair's tolerance, or all of it when equal leans cancel; with the other piece known, what
  * both make together stands against the whole. Refuses a joint without clearance or overlap, and angles beyond 15 degrees.
  */
-export const judgeLean = (question: Question): Result<SettingVerdict> => {
+export const judgeLean = (question: Question): Result<SettingJudgement> => {
   const { joint, other, together } = question;
   const bad = badQuestion(question);
   if (bad) return refuse(bad);
@@ -174,7 +174,7 @@ export const judgeLean = (question: Question): Result<SettingVerdict> => {
   const off = alone && together !== 'cancels' ? times(2, counted).angle : counted.angle;
   const gap = axialGap(engagedHeightOf(joint), rad(Math.min(off, Math.PI / 12)));
   if (!gap.ok) return gap;
-  return verdictFrom(question, {
+  return judgementFrom(question, {
     aspect: 'lean',
     counted,
     limit: alone && together !== 'cancels' ? limits.value.each : limits.value.mismatch,
@@ -190,8 +190,8 @@ export const judgeLean = (question: Question): Result<SettingVerdict> => {
   });
 };
 
-/** Verdict on a tilt, which thins this piece's ridge and nothing else; taken in its worse sense. Refuses as `judgeLean` does, and a recess cutter as large as its recess. */
-export const judgeTilt = (question: Question): Result<SettingVerdict> => {
+/** Judges a tilt, which thins this piece's ridge and nothing else; taken in its worse sense. Refuses as `judgeLean` does, and a recess cutter as large as its recess. */
+export const judgeTilt = (question: Question): Result<SettingJudgement> => {
   const { joint, part, measured } = question;
   const bad = badQuestion(question);
   if (bad) return refuse(bad);
@@ -199,7 +199,7 @@ export const judgeTilt = (question: Question): Result<SettingVerdict> => {
   if (!limit.ok) return limit;
   const thinned = thinningByTilt(joint, part, measured.angle);
   if (!thinned.ok) return thinned;
-  return verdictFrom(question, {
+  return judgementFrom(question, {
     aspect: 'tilt',
     counted: sized(measured),
     limit: limit.value,
@@ -210,10 +210,10 @@ export const judgeTilt = (question: Question): Result<SettingVerdict> => {
 };
 
 /**
- * Verdict on how square the piece sits on the jig after re-chucking: both pieces' errors add up at the worst clocking and must stay within
+ * Judges how square the piece sits on the jig after re-chucking: both pieces' errors add up at the worst clocking and must stay within
  * what the lid can rock in its play; half of that for one piece alone. Refuses as `judgeLean` does.
  */
-export const judgeSeat = (question: Question): Result<SettingVerdict> => {
+export const judgeSeat = (question: Question): Result<SettingJudgement> => {
   const { joint, measured, other, mismatch } = question;
   const bad = badQuestion(question);
   if (bad) return refuse(bad);
@@ -229,7 +229,7 @@ export const judgeSeat = (question: Question): Result<SettingVerdict> => {
   );
   if (!open.ok) return open;
   const alone = other.known !== 'measured';
-  return verdictFrom(question, {
+  return judgementFrom(question, {
     aspect: 'seat',
     counted: alone ? sized(measured) : both,
     limit: rad(alone ? limits.value.flush / 2 : limits.value.flush),
@@ -239,12 +239,12 @@ export const judgeSeat = (question: Question): Result<SettingVerdict> => {
   });
 };
 
-/** Verdict on a reading as it was taken. One whose plane was not noted is judged both as lean and as tilt, and the worse counts. */
+/** Judges a reading as it was taken. One whose plane was not noted is judged both as lean and as tilt, and the worse counts. */
 export const judgeReading = (
   reading: AngleReading,
   question: Omit<Question, 'measured'>,
   of: 'jig' | 'seat' = 'jig',
-): Result<SettingVerdict> => {
+): Result<SettingJudgement> => {
   const measured = measuredAngle(reading);
   if (!measured.ok) return measured;
   const asked = { ...question, measured: measured.value };

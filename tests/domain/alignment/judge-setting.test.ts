@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { MeasuredAngle } from '../../../src/domain/alignment/gauge.ts';
-import type { AlignedJoint } from '../../../src/domain/alignment/tolerance.ts';
-import { leanLimits, squareLimits } from '../../../src/domain/alignment/tolerance.ts';
 import {
   judgeLean,
   judgeReading,
@@ -10,7 +8,9 @@ import {
   judgeTilt,
   type OtherPiece,
   type Question,
-} from '../../../src/domain/alignment/verdict.ts';
+} from '../../../src/domain/alignment/judge-setting.ts';
+import type { AlignedJoint } from '../../../src/domain/alignment/tolerance.ts';
+import { leanLimits, squareLimits } from '../../../src/domain/alignment/tolerance.ts';
 import { sidesTouched, type Together, together } from '../../../src/domain/alignment/walls.ts';
 import type { Result } from '../../../src/domain/result.ts';
 import {
@@ -91,9 +91,9 @@ describe('a lean', () => {
     ['cancels', 'same-setting', 0, 'well-inside'],
     ['worst-case', 'same-setting', 1.4, 'outside'],
   ] as const)('0.7 degrees kept for both %s', (how, known, mismatch, grade) => {
-    const verdict = value(judgeLean(ask(0.7, { other: { known }, together: how })));
-    expect(degreesFromRad(verdict.counted.angle)).toBeCloseTo(mismatch, 9);
-    expect(verdict.grade).toBe(grade);
+    const judgement = value(judgeLean(ask(0.7, { other: { known }, together: how })));
+    expect(degreesFromRad(judgement.counted.angle)).toBeCloseTo(mismatch, 9);
+    expect(judgement.grade).toBe(grade);
   });
 
   test.each([
@@ -109,32 +109,32 @@ describe('a lean', () => {
   ] as const)(
     '0.7 on the tenon and 0.6 on the recess, %s, open the same way: %s',
     (how, sameWay, mismatch) => {
-      const verdict = value(judgeLean(ask(0.7, { other: recess(0.6, sameWay), together: how })));
-      expect(degreesFromRad(verdict.counted.angle)).toBeCloseTo(mismatch, 9);
-      expect(degreesFromRad(verdict.counted.uncertainty)).toBeCloseTo(Math.hypot(0.02, 0.02), 9);
-      expect(verdict.together).toBe(how);
+      const judgement = value(judgeLean(ask(0.7, { other: recess(0.6, sameWay), together: how })));
+      expect(degreesFromRad(judgement.counted.angle)).toBeCloseTo(mismatch, 9);
+      expect(degreesFromRad(judgement.counted.uncertainty)).toBeCloseTo(Math.hypot(0.02, 0.02), 9);
+      expect(judgement.together).toBe(how);
     },
   );
 
   test('says what it does if left, in thous, and never opens the shoulder', () => {
-    const verdict = value(judgeLean(ask(1, { other: { known: 'same-setting' } })));
+    const judgement = value(judgeLean(ask(1, { other: { known: 'same-setting' } })));
     // 4/3 x 1.237 mm x 2 degrees = 0.0576 mm: two thou at the tip, and as much play lost of 0.115.
-    expect(verdict.ifLeft.tipGap).toBeCloseTo(2 * 0.0254, 9);
-    expect(verdict.ifLeft.playLost).toBeCloseTo(2 * 0.0254, 9);
-    expect(verdict.ifLeft.playLeft).toBeCloseTo(2 * 0.0254, 9);
-    expect(verdict.ifLeft.shoulderGap).toBe(0);
-    expect(verdict.ifLeft.binds).toBe(false);
+    expect(judgement.ifLeft.tipGap).toBeCloseTo(2 * 0.0254, 9);
+    expect(judgement.ifLeft.playLost).toBeCloseTo(2 * 0.0254, 9);
+    expect(judgement.ifLeft.playLeft).toBeCloseTo(2 * 0.0254, 9);
+    expect(judgement.ifLeft.shoulderGap).toBe(0);
+    expect(judgement.ifLeft.binds).toBe(false);
     expect(value(judgeLean(ask(2.1, { other: { known: 'same-setting' } }))).ifLeft.binds).toBe(true);
   });
 
   test('a bank card over 80 mm is half a degree', () => {
     const reading = { kind: 'gap', gap: length(0.76), over: length(80), plane: 'lean' } as const;
     const { joint, part, other } = ask(0);
-    const verdict = value(judgeReading(reading, { joint, part, other, together: 'doubles' }));
-    expect(degreesFromRad(verdict.measured.angle)).toBeCloseTo(0.544, 3);
-    expect(verdict.grade).toBe('at-the-edge');
-    expect(verdict.gap).toBeCloseTo(0.75, 9);
-    expect(verdict.limitGap).toBeCloseTo(0.7, 9);
+    const judgement = value(judgeReading(reading, { joint, part, other, together: 'doubles' }));
+    expect(degreesFromRad(judgement.measured.angle)).toBeCloseTo(0.544, 3);
+    expect(judgement.grade).toBe('at-the-edge');
+    expect(judgement.gap).toBeCloseTo(0.75, 9);
+    expect(judgement.limitGap).toBeCloseTo(0.7, 9);
     const loose = { ...joint, clearance: mm(0.35) };
     expect(value(judgeReading(reading, { joint: loose, part, other, together: 'doubles' })).grade).toBe(
       'inside',
@@ -144,19 +144,19 @@ describe('a lean', () => {
   test('what cannot be felt is never outside, however tight the joint', () => {
     const needleCase = { ...jar, pitch: mm(1.27), tenon: mm(51), depth: mm(0.8), clearance: mm(0.05) };
     const limit = degreesFromRad(value(leanLimits(needleCase)).each);
-    const verdict = value(
+    const judgement = value(
       judgeLean(ask(limit + 0.2, { joint: needleCase, measured: measured(limit + 0.2, 0.001) })),
     );
-    expect(verdict.grade).toBe('at-the-edge');
+    expect(judgement.grade).toBe('at-the-edge');
   });
 });
 
 describe('a tilt', () => {
   test('thins the ridge of its own piece only', () => {
-    const verdict = value(judgeTilt(ask(3, { part: 'recess' })));
-    expect(verdict.grade).toBe('outside');
-    expect(verdict.ifLeft.ridgeThinner).toBeGreaterThan(0.2);
-    expect(verdict.ifLeft.playLost).toBe(0);
+    const judgement = value(judgeTilt(ask(3, { part: 'recess' })));
+    expect(judgement.grade).toBe('outside');
+    expect(judgement.ifLeft.ridgeThinner).toBeGreaterThan(0.2);
+    expect(judgement.ifLeft.playLost).toBe(0);
     expect(value(judgeTilt(ask(3, { part: 'tenon' }))).grade).toBe('inside');
   });
 
@@ -213,9 +213,9 @@ describe('a reading', () => {
   });
   test('paper under the chuck is a seat', () => {
     const gap = { kind: 'gap', gap: length(0.1), over: length(50), plane: 'either' } as const;
-    const verdict = value(judgeReading(gap, question, 'seat'));
-    expect(verdict.aspect).toBe('seat');
-    expect(degreesFromRad(verdict.measured.angle)).toBeCloseTo(0.115, 3);
+    const judgement = value(judgeReading(gap, question, 'seat'));
+    expect(judgement.aspect).toBe('seat');
+    expect(degreesFromRad(judgement.measured.angle)).toBeCloseTo(0.115, 3);
   });
 });
 

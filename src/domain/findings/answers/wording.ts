@@ -21,7 +21,7 @@ export type Because =
   /** Another step was missed in exactly the same boxes. */
   | 'same-boxes';
 
-export interface Verdict {
+export interface Wording {
   readonly word: Word;
   readonly because: Because | null;
   /** The step beside which little of it is left, where that is why. */
@@ -29,7 +29,7 @@ export interface Verdict {
 }
 
 /** What the rule looks at, for one step. */
-export interface Evidence {
+export interface LinkEvidence {
   readonly missed: number;
   readonly done: number;
   readonly events: number;
@@ -76,11 +76,11 @@ export const checkpoint = (boxes: number): { readonly at: number; readonly next:
 };
 
 /** Enough of everything for a word other than "too few". */
-export const isGated = (e: Pick<Evidence, 'missed' | 'done' | 'events' | 'nonEvents'>): boolean =>
+export const isGated = (e: Pick<LinkEvidence, 'missed' | 'done' | 'events' | 'nonEvents'>): boolean =>
   Math.min(e.missed, e.done, e.events, e.nonEvents) >= GATE;
 
 /** The word for one step. `holmP` is its p after Holm's adjustment over all steps that pass the gate. */
-export const wordFor = (e: Evidence, holmP: number): Verdict => {
+export const wordFor = (e: LinkEvidence, holmP: number): Wording => {
   if (!isGated(e)) return { word: 'too-few', because: 'gate' };
   const harmful = e.directions.every((direction) => direction > 0);
   const protective = e.directions.every((direction) => direction < 0);
@@ -93,8 +93,8 @@ export const wordFor = (e: Evidence, holmP: number): Verdict => {
   return { word: 'too-few', because: harmful || protective ? 'wide' : 'disagree' };
 };
 
-const whyNotStrong = (e: Evidence, holmP: number): Verdict | null => {
-  const possible = (because: Because): Verdict => ({ word: 'possible', because });
+const whyNotStrong = (e: LinkEvidence, holmP: number): Wording | null => {
+  const possible = (because: Because): Wording => ({ word: 'possible', because });
   if (holmP > STRONG_P) return possible('several-steps');
   if (!e.explainsSomething) return possible('no-mechanism');
   if (e.controlP <= CONTROL_P) return possible('other-faults-too');
