@@ -2,7 +2,7 @@ import type { Box } from '../domain/box/records.ts';
 import { foldRun, type RunState } from '../domain/setup/fold.ts';
 import { boxesFromNewest } from '../storage/boxes.ts';
 import { eventsOfRun } from '../storage/events.ts';
-import type { Together } from '../storage/records.ts';
+import type { Alongside } from '../storage/records.ts';
 import type { Act } from './failure.ts';
 import { bodyOf, keep, listBodies } from './keep.ts';
 import { logId } from './session.ts';
@@ -60,5 +60,5 @@ export const changeBox = (
   id: string,
   change: (box: Box) => Box,
   act?: Act,
-  together?: Together,
-): Promise<boolean> => keep('box', id, (box) => (box ? change(box) : null), together, act);
+  alongside?: Alongside,
+): Promise<boolean> => keep('box', id, (box) => (box ? change(box) : null), alongside, act);

@@ -1,5 +1,5 @@
 import type { Bodies, Kind } from '../domain/box/records.ts';
-import { changeRecord, getRecord, listRecords, type Together } from '../storage/records.ts';
+import { changeRecord, getRecord, listRecords, type Alongside } from '../storage/records.ts';
 import { announce } from './changes.ts';
 import { type Act, attempt } from './failure.ts';
 import { author, logId } from './session.ts';
@@ -29,12 +29,12 @@ export const put = async <K extends Kind>(
   kind: K,
   id: string,
   change: Change<K>,
-  together: Together = {},
+  alongside: Alongside = {},
 ): Promise<true> => {
-  await changeRecord(logId.value, kind, id, author(), change, together);
+  await changeRecord(logId.value, kind, id, author(), change, alongside);
   announce(kind);
-  if (together.event) announce('events');
-  if (together.photo) announce('photos');
+  if (alongside.event) announce('events');
+  if (alongside.photo) announce('photos');
   return true;
 };
 
@@ -43,6 +43,6 @@ export const keep = async <K extends Kind>(
   kind: K,
   id: string,
   change: Change<K>,
-  together?: Together,
+  alongside?: Alongside,
   act: Act = kind,
-): Promise<boolean> => (await attempt(act, () => put(kind, id, change, together), id)) ?? false;
+): Promise<boolean> => (await attempt(act, () => put(kind, id, change, alongside), id)) ?? false;

@@ -52,7 +52,7 @@ export const putPhoto = (tx: WriteTx, { full, thumbnail }: Photo) => [
 ];
 
 /** What must land with a record or not at all: a photo it refers to, the first event of a set-up it lists. */
-export interface Together {
+export interface Alongside {
   /** The version before goes among the superseded ones, and can be brought back from there. */
   readonly keepReplaced?: boolean;
   readonly photo?: Photo;
@@ -66,7 +66,7 @@ const SUPERSEDED_STORES = ['superseded'] as const;
 /**
  * Changes one record: `change` gets the newest body (null when there is none or it was deleted) and gives the next, or null
  * to delete. It runs inside the transaction, on what is really there, so an edit in another tab is never overwritten unseen.
- * `change` must be pure and quick. What is given in `together` commits in the same transaction. When the connection dies between
+ * `change` must be pure and quick. What is given in `alongside` commits in the same transaction. When the connection dies between
  * a commit and its answer, the second run finds its own version there and changes nothing more.
  */
 export const changeRecord = <K extends Kind>(
@@ -75,16 +75,16 @@ export const changeRecord = <K extends Kind>(
   id: string,
   author: Author,
   change: (current: Bodies[K] | null) => Bodies[K] | null,
-  together: Together = {},
+  alongside: Alongside = {},
 ): Promise<Stored<K>> => {
   let made: Stored<K> | undefined;
   return write(
     [
       'records',
       'stale',
-      ...(together.keepReplaced ? SUPERSEDED_STORES : []),
-      ...(together.photo ? PHOTO_STORES : []),
-      ...(together.event ? EVENT_STORES : []),
+      ...(alongside.keepReplaced ? SUPERSEDED_STORES : []),
+      ...(alongside.photo ? PHOTO_STORES : []),
+      ...(alongside.event ? EVENT_STORES : []),
     ],
     async (tx) => {
       const store = tx.objectStore('records');
@@ -103,10 +103,10 @@ export const changeRecord = <K extends Kind>(
       made = next;
       await store.put(next);
       await markRecordsStale(tx, next);
-      if (together.keepReplaced && current)
+      if (alongside.keepReplaced && current)
         await tx.objectStore('superseded').put({ ...current, supersededAt: author.now });
-      if (together.event) await addOnce(tx, together.event);
-      if (together.photo) await Promise.all(putPhoto(tx, together.photo));
+      if (alongside.event) await addOnce(tx, alongside.event);
+      if (alongside.photo) await Promise.all(putPhoto(tx, alongside.photo));
       return next;
     },
   );

@@ -34,8 +34,8 @@ export interface BoxFilter {
 
 export const ANY_BOX: BoxFilter = { text: '', wood: null, pitch: null, standing: null };
 
-/** Whether a box passes the filter. Text is sought in number, name, note and woods' names, any order, any case. */
-export const passes = (box: Box, filter: BoxFilter, nameOfWood: (key: string) => string): boolean => {
+/** Whether a box matches the filter. Text is sought in number, name, note and woods' names, any order, any case. */
+export const matches = (box: Box, filter: BoxFilter, nameOfWood: (key: string) => string): boolean => {
   if (filter.wood !== null && !woodsOf(box).includes(filter.wood)) return false;
   if (filter.pitch !== null && box.plan.pitch.text !== filter.pitch) return false;
   if (filter.standing !== null && standing(box) !== filter.standing) return false;

@@ -34,7 +34,7 @@ const sizesFromCrest = (form: VForm, wanted: Wanted, crestFlat: number): Result<
   const height = (form.pitch - 2 * crestFlat) / (2 * SLOPE) - clearance / 2;
   const crestGap = depth.value - height;
   const conflict =
-    crossing(form, clearance, crestFlat, crestGap) ?? apart(form, clearance, crestFlat, height);
+    crestConflict(form, clearance, crestFlat, crestGap) ?? apart(form, clearance, crestFlat, height);
   if (conflict) return refuse(conflict);
   const allowance = 2 * height;
   return ok({
@@ -54,7 +54,7 @@ const sizesFromCrest = (form: VForm, wanted: Wanted, crestFlat: number): Result<
 /** Room for rounding when a gap is meant to be exactly nothing, mm. */
 const NOTHING = 1e-9;
 
-const crossing = (form: VForm, clearance: number, crest: number, gap: number): Refusal | undefined =>
+const crestConflict = (form: VForm, clearance: number, crest: number, gap: number): Refusal | undefined =>
   gap >= -NOTHING
     ? undefined
     : {

@@ -2,7 +2,7 @@ import './boxes.css';
 import { useSignal } from '@preact/signals';
 import { allBoxes, newestBoxes } from '../../app/boxes.ts';
 import { woodNames } from '../../app/wood-names.ts';
-import { ANY_BOX, type BoxFilter, passes } from '../../domain/box/story.ts';
+import { ANY_BOX, type BoxFilter, matches } from '../../domain/box/story.ts';
 import { useLive } from '../parts/use-live.ts';
 import { Lazy } from '../shell/lazy.tsx';
 import { BoxRow } from './box-row.tsx';
@@ -33,7 +33,7 @@ const BoxList = () => {
   const { nameOf } = newest;
   const boxes = all ?? newest.boxes;
 
-  const found = boxes.filter(({ box }) => passes(box, filter.value, nameOf));
+  const found = boxes.filter(({ box }) => matches(box, filter.value, nameOf));
   return (
     <main class="page boxes">
       <h1>{words.title}</h1>

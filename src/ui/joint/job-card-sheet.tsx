@@ -13,7 +13,7 @@ import { PlanSection } from '../bench/plan/section.tsx';
 import { type SizeRow, Sizes } from '../bench/plan/sizes.tsx';
 import { planWords, sizeWords } from '../bench/plan/words.ts';
 import { partName } from '../set-up/words.ts';
-import { dialWords } from '../words/dial.ts';
+import { dialTargetWords } from '../words/dial.ts';
 import JointGlance from './joint-glance.tsx';
 import { jointWords } from './words.ts';
 
@@ -74,7 +74,7 @@ const Passes = ({ part, box, runs, calculated }: PassesProps) => {
   const stop = counted === null ? (part === 'recess' ? recessTurns : tenonTurns) : turns(counted);
   const rows: SizeRow[] = (passes.ok ? passes.value : []).map(({ depth, dial }, i) => ({
     name: words.pass(i + 1, sizeWords(depth, unit)),
-    value: dial ? dialWords(dial) : '—',
+    value: dial ? dialTargetWords(dial) : '—',
     ...(dial || i > 0 ? {} : { note: words.noDial }),
   }));
   return (

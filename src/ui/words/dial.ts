@@ -21,7 +21,7 @@ const marksWords = (marks: number): string => {
 };
 
 /** A place on the dial, or a step of it: "1 turn, 13 1/2 marks", "half a mark". */
-export const dialWords = ({ turns, wholeTurns, marks }: DialTarget): string => {
+export const dialTargetWords = ({ turns, wholeTurns, marks }: DialTarget): string => {
   if (marks === null) return turnsWords(turns);
   if (wholeTurns === 0) return marksWords(marks);
   return marks === 0 ? turnsWords(wholeTurns) : `${turnsWords(wholeTurns)}, ${marksWords(marks)}`;

@@ -1,9 +1,9 @@
 import { firstRefusal, ok, type Result, refuse, within } from '../../result.ts';
 import { crestsHeld, type JointRow, type JointTable } from '../rows/joint-row.ts';
+import { bisect } from '../statistics/bisect.ts';
 import { cholesky, inverse, logDeterminant, solve } from '../statistics/cholesky.ts';
 import type { Interval } from '../statistics/counts.ts';
 import { normalCdf } from '../statistics/distributions.ts';
-import { crossing } from './crossing.ts';
 
 /** What woods of a hardness do at a pitch: plain numbers, so that a worker can hand it over. Ask it by `heldAt`. */
 interface HardnessCurve {
@@ -85,7 +85,7 @@ export const heldAt = (
   }));
   const cdf = (eta: number) =>
     normals.reduce((sum, n) => sum + n.weight * normalCdf((eta - n.mean) / n.error), 0);
-  const share = (q: number) => 1 / (1 + Math.exp(-crossing((eta) => cdf(eta) - q, -30, 30, 1e-9)));
+  const share = (q: number) => 1 / (1 + Math.exp(-bisect((eta) => cdf(eta) - q, -30, 30, 1e-9)));
   return ok({ value: share(0.5), low: share((1 - LEVEL) / 2), high: share((1 + LEVEL) / 2) });
 };
 

@@ -8,11 +8,11 @@ interface Column {
   readonly unit: string;
 }
 
-interface Field extends Column {
+interface RowColumn extends Column {
   readonly of: (row: JointRow) => string | number | boolean | null;
 }
 
-const FIELDS: readonly Field[] = [
+const COLUMNS: readonly RowColumn[] = [
   { name: 'id', holds: 'joint, one a box', unit: '', of: (r) => r.id },
   { name: 'log', holds: 'log it came from', unit: '', of: (r) => r.log },
   { name: 'box', holds: 'number of the box in its log', unit: '', of: (r) => r.boxNumber },
@@ -64,10 +64,10 @@ const FIELDS: readonly Field[] = [
 
 const PARTS: readonly Part[] = ['recess', 'tenon'];
 
-const fieldsOf = (table: JointTable): readonly Field[] => [
-  ...FIELDS,
+const columnsOf = (table: JointTable): readonly RowColumn[] => [
+  ...COLUMNS,
   ...table.steps.flatMap(({ key }) =>
-    PARTS.flatMap((part): Field[] => [
+    PARTS.flatMap((part): RowColumn[] => [
       {
         name: `${key}.${part}`,
         holds: `step ${key} when the ${part} was cut: done, skipped, left-failing, not-needed or not-recorded; + carried over`,
@@ -92,7 +92,7 @@ type SheetCell = string | number | null;
 
 /** The rows as a sheet, oldest first, under a heading of column names. */
 export const rowsSheet = (table: JointTable): readonly (readonly SheetCell[])[] => {
-  const fields = fieldsOf(table);
+  const fields = columnsOf(table);
   return [
     fields.map(({ name }) => name),
     ...inTimeOrder(table.rows).map((row) => fields.map(({ of }) => written(of(row)))),
@@ -102,7 +102,7 @@ export const rowsSheet = (table: JointTable): readonly (readonly SheetCell[])[] 
 /** What each column holds, as a sheet to lie beside the rows. */
 export const dictionarySheet = (table: JointTable): readonly (readonly SheetCell[])[] => [
   ['column', 'holds', 'unit'],
-  ...fieldsOf(table).map(({ name, holds, unit }) => [name, holds, unit]),
+  ...columnsOf(table).map(({ name, holds, unit }) => [name, holds, unit]),
 ];
 
 const written = (value: SheetCell | boolean): SheetCell =>

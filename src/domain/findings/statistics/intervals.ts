@@ -1,4 +1,4 @@
-import { crossing } from '../answers/crossing.ts';
+import { bisect } from './bisect.ts';
 import { doneOf, type Interval, missedOf, type Proportion, type TwoByTwo } from './counts.ts';
 import { type Level, zOf } from './distributions.ts';
 
@@ -51,8 +51,8 @@ export const relativeRiskInterval = (t: TwoByTwo, level: Level = 0.95): Interval
   const chiSquare = (log: number): number => scoreChiSquare(t, Math.exp(log)) - z2;
   const point = t.a === 0 ? -LOG_FAR : t.c === 0 ? LOG_FAR : Math.log(rates.missed / rates.done);
   return {
-    low: t.a === 0 ? 0 : Math.exp(crossing((log) => -chiSquare(log), -LOG_FAR, point)),
-    high: t.c === 0 ? Number.POSITIVE_INFINITY : Math.exp(crossing(chiSquare, point, LOG_FAR)),
+    low: t.a === 0 ? 0 : Math.exp(bisect((log) => -chiSquare(log), -LOG_FAR, point)),
+    high: t.c === 0 ? Number.POSITIVE_INFINITY : Math.exp(bisect(chiSquare, point, LOG_FAR)),
   };
 };
 

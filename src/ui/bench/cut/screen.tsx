@@ -12,7 +12,7 @@ import { writeLength, writeTurns } from '../../../domain/units/write-quantity.ts
 import { StepDrawing } from '../../drawings/step-drawing.tsx';
 import { useAct } from '../../parts/use-act.ts';
 import { useAtTheLathe, useSpoken } from '../../set-up/use-at-the-lathe.ts';
-import { dialWords } from '../../words/dial.ts';
+import { dialTargetWords } from '../../words/dial.ts';
 import { CutTurns } from './turns.tsx';
 import { cutWords as words } from './words.ts';
 
@@ -65,7 +65,7 @@ export const CutScreen = (props: Props) => {
 
   const stop = turnsToStop(run);
   const stopWords = stop === null ? null : writeTurns(turns(stop));
-  const target = dial ? dialWords(dial) : writeLength(depth, unit);
+  const target = dial ? dialTargetWords(dial) : writeLength(depth, unit);
   useSpoken(`${words.stopSpoken(stopWords)} ${words.dialSpoken(target)}`);
   const sense = cuttingSense({ part: run.part, hand, direction: 'in', lathe: 'forward' });
 

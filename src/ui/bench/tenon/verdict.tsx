@@ -27,9 +27,9 @@ export const TenonVerdict = ({ calculated, tenon, check }: Props) => {
   const measured = first && !second ? first.diameter.text : sizeWords(tenon.mean, unit);
   return (
     <>
-      {verdict !== 'right' ? (
+      {size !== 'right' ? (
         <BigAnswer
-          before={verdict === 'over' ? words.over : words.under}
+          before={size === 'over' ? words.over : words.under}
           text={amountWords(Math.abs(check.over), unit)}
         />
       ) : (
@@ -50,7 +50,7 @@ export const TenonVerdict = ({ calculated, tenon, check }: Props) => {
         </p>
       )}
       {tenon.taper !== null && <p>{tenonTaperWords(tenon.taper, unit)}</p>}
-      {verdict !== 'right' && !mend && <OtherWay calculated={calculated} check={check} />}
+      {size !== 'right' && !mend && <OtherWay calculated={calculated} check={check} />}
     </>
   );
 };

@@ -3,7 +3,7 @@ import type { Cause, RemedyKey } from '../../../domain/joint/advice-table.ts';
 import type { Amount, Basis } from '../../../domain/joint/remedies.ts';
 import type { Evidence, Field } from '../../../domain/joint/trial-evidence.ts';
 import { writeLength } from '../../../domain/units/write-quantity.ts';
-import { dialWords, stepWords } from '../../words/dial.ts';
+import { dialTargetWords, stepWords } from '../../words/dial.ts';
 import { goingOnWord, seatedWord, threadWord } from './words.ts';
 
 type Unit = 'in' | 'mm';
@@ -116,7 +116,7 @@ export const disagreementWord: Readonly<Record<Disagreement, string>> = {
 };
 
 const amountText = ({ by, dial }: Amount, unit: Unit): string =>
-  dial ? `${stepWords(by, unit)}: ${dialWords(dial)}` : stepWords(by, unit);
+  dial ? `${stepWords(by, unit)}: ${dialTargetWords(dial)}` : stepWords(by, unit);
 
 /** What to do, as one says it across the bench; an amount, where there is one, on the dial too. */
 export const remedyWords = (remedy: RemedyKey, amount: Amount | undefined, unit: Unit): string => {

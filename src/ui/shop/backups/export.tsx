@@ -3,7 +3,7 @@ import { backupFile, boxesTable, noteBackup } from '../../../app/backups.ts';
 import { shareOrDownload } from '../../../platform/share.ts';
 import type { BackupRefusal } from '../../../storage/backup/format.ts';
 import { useAct } from '../../parts/use-act.ts';
-import { sizeWords } from '../../words/bytes.ts';
+import { byteWords } from '../../words/bytes.ts';
 import { backupRefusalWords, shopWords } from '../words.ts';
 
 const words = shopWords.backups;
@@ -33,7 +33,7 @@ export const Export = () => {
     const made = file.value;
     return (
       <section>
-        <p role="status">{words.ready(made.name, sizeWords(made.size))}</p>
+        <p role="status">{words.ready(made.name, byteWords(made.size))}</p>
         <button type="button" class="main" onClick={() => hand(made)}>
           {words.share}
         </button>

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { askToKeep, type Keeping as Kept, type Space } from '../../../platform/persist.ts';
-import { sizeWords } from '../../words/bytes.ts';
+import { byteWords } from '../../words/bytes.ts';
 import { shopWords } from '../words.ts';
 
 const words = shopWords.backups;
@@ -10,7 +10,7 @@ export const Keeping = ({ space, keeping }: { space: Space | null; keeping: Kept
   const kept = useSignal(keeping);
   return (
     <section>
-      {space && <p>{words.space(sizeWords(space.usedBytes), sizeWords(space.quotaBytes))}</p>}
+      {space && <p>{words.space(byteWords(space.usedBytes), byteWords(space.quotaBytes))}</p>}
       <p>{words.keeping[kept.value]}</p>
       {kept.value === 'not-promised' && (
         <button
