@@ -1,9 +1,9 @@
-/** Held shared while a set-up or an unsaved form is on screen; whoever would reload needs it alone. */
+/** A shared lock held while a set-up or an unsaved form is on screen; a reload needs it exclusively. */
 const BUSY = 'lidwright-busy';
-/** Held shared by every open page, so that pages can be counted. */
+/** A shared lock held by every open page, so that pages can be counted. */
 const OPEN = 'lidwright-open';
 
-/** Locks of this page that are being let go of. */
+/** Locks of this page that are being released. */
 let leaving: Promise<unknown> = Promise.resolve();
 
 const hold = (name: string): (() => void) => {
@@ -25,10 +25,10 @@ const hold = (name: string): (() => void) => {
   };
 };
 
-/** Says that this page must not be reloaded now; call the result when it may. */
+/** Forbids a reload until the returned function is called. */
 export const holdBusy = (): (() => void) => hold(BUSY);
 
-/** Says that this page is open, until it closes. */
+/** Counts this page as open until it closes. */
 export const countAsOpen = (): void => void hold(OPEN);
 
 /** Runs `work` if no page is busy and this is the only page open; else answers false at once. */

@@ -8,14 +8,14 @@ const channel = (): BroadcastChannel | undefined => {
   return opened;
 };
 
-/** Tells the other tabs; nobody hears it where the browser has no channel. */
+/** Sends a message to the other tabs; does nothing where the browser has no BroadcastChannel. */
 export const post = (message: unknown): void => channel()?.postMessage(message);
 
-/** Hears the other tabs, never this one. Returns how to stop; null where the browser has no channel. */
-export const listen = (hear: (message: unknown) => void): (() => void) | null => {
+/** Receives messages of the other tabs. Returns a function that stops it; null where the browser has no BroadcastChannel. */
+export const listen = (onMessage: (message: unknown) => void): (() => void) | null => {
   const on = channel();
   if (!on) return null;
-  const receive = (event: MessageEvent): void => hear(event.data);
+  const receive = (event: MessageEvent): void => onMessage(event.data);
   on.addEventListener('message', receive);
   return () => on.removeEventListener('message', receive);
 };

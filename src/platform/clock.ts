@@ -17,7 +17,7 @@ const followVisibility = (): void => {
 followVisibility();
 document.addEventListener('visibilitychange', followVisibility);
 
-/** Where and when this tap happens. */
+/** The clocks at this tap. */
 export const stamp = (): Stamp => {
   const mono = performance.now();
   return {
@@ -28,7 +28,7 @@ export const stamp = (): Stamp => {
   };
 };
 
-/** The calendar day of a moment (epoch ms) here, not in Greenwich. */
+/** The calendar day of a moment (epoch ms) in the phone's time zone. */
 export const dayOf = (at: number): Day => {
   const here = new Date(at);
   const two = (n: number): string => String(n).padStart(2, '0');

@@ -5,8 +5,8 @@ interface Picking {
 }
 
 /**
- * Lets the user pick one file; null when they think better of it. Call it from a tap. Chrome before 113 does not say that
- * the dialog was left, and then this never settles: nothing may wait for it.
+ * Lets the user pick one file; null when they cancel. Call it from a tap. Chrome before 113 does not report a
+ * cancelled dialog, and then this never settles, so nothing may wait for it.
  */
 export const pickFile = ({ accept, camera = false }: Picking): Promise<File | null> =>
   new Promise((resolve) => {
@@ -26,7 +26,7 @@ export const pickFile = ({ accept, camera = false }: Picking): Promise<File | nu
     input.click();
   });
 
-/** Long enough for any browser to have taken the file over. */
+/** Long enough for any browser to have read the file. */
 const DOWNLOAD_TAKEN_MS = 60_000;
 
 /** Saves a file to the downloads. */

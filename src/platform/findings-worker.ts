@@ -5,7 +5,7 @@ export interface Asked<T> {
   readonly cancel: () => void;
 }
 
-/** A worker that lives as long as the question. Rejects with the reason when the store failed, or when no worker could be started. */
+/** Asks a worker that is ended after its answer. Rejects with the reason when the store failed, or when no worker could be started. */
 const ask = (
   question: FindingsQuestion | SheetQuestion,
   { onProgress, onLast }: Partial<Meanwhile> = {},
@@ -27,11 +27,11 @@ const ask = (
 
 export interface Meanwhile {
   readonly onProgress: (share: number) => void;
-  /** What was found last time, and when; it may be out of date. */
+  /** Called with the last answer and its time; it may be stale. */
   readonly onLast: (found: Found, at: number) => void;
 }
 
-/** Null when what the asker has already still holds, or what it was given as the last. */
+/** Resolves to null when the answer that the page has (`known`, or the one given to `onLast`) is still current. */
 export const askForFindings = (
   question: Omit<FindingsQuestion, 'want'>,
   meanwhile: Meanwhile,
@@ -40,7 +40,7 @@ export const askForFindings = (
   return { answer: answer.then((given) => (given.kind === 'found' ? given.found : null)), cancel };
 };
 
-/** The rows, or what their columns hold, as CSV. */
+/** The rows, or the description of their columns, as CSV. */
 export const askForSheet = async (question: SheetQuestion): Promise<string> => {
   const given = await ask(question).answer;
   return given.kind === 'sheet' ? given.text : '';

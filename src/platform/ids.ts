@@ -6,5 +6,5 @@ export const newId = (): string =>
         byte.toString(16).padStart(2, '0'),
       ).join('');
 
-/** A seed nobody chose, for drawing lots. */
+/** A random seed, for drawing lots. */
 export const freshSeed = (): number => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;

@@ -1,10 +1,10 @@
-/** Draws with the next frame, and not before; returns how to call it off. */
+/** Runs a function with the next frame. Returns a function that cancels it. */
 export const atNextFrame = (draw: () => void): (() => void) => {
   const asked = requestAnimationFrame(draw);
   return () => cancelAnimationFrame(asked);
 };
 
-/** Does what may take its time once the next frame is shown. */
+/** Runs a function that may be slow, after the next frame is shown. */
 export const afterNextFrame = (work: () => void): void => {
   requestAnimationFrame(() => setTimeout(work));
 };

@@ -1,4 +1,4 @@
-/** Whether the browser promises to keep what is stored when space gets short. */
+/** Whether the browser protects this storage from being cleared when space runs short. */
 export type Keeping = 'promised' | 'not-promised' | 'absent';
 
 export const keeping = async (): Promise<Keeping> => {
@@ -7,8 +7,8 @@ export const keeping = async (): Promise<Keeping> => {
 };
 
 /**
- * Asks for the promise, after a save the user values. Some browsers ask the user, who may never answer, and then this
- * never settles: nothing may wait for it.
+ * Asks for that protection. Some browsers ask the user, who may never answer, and then this never settles, so nothing may
+ * wait for it.
  */
 export const askToKeep = async (): Promise<Keeping> => {
   if (!navigator.storage?.persist) return 'absent';

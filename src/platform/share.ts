@@ -4,7 +4,7 @@ export type Shared = 'shared' | 'left' | 'downloaded';
 
 const canShare = (file: File): boolean => navigator.canShare?.({ files: [file] }) ?? false;
 
-/** Hands a ready file to another app, or to the downloads where that cannot be. Call it from a tap: the file must have been made before. */
+/** Shares a file with another app, or downloads it where sharing is not possible. Call it from a tap, with a file made before. */
 export const shareOrDownload = async (file: File): Promise<Shared> => {
   if (canShare(file)) {
     try {

@@ -17,7 +17,7 @@ const LOUDNESS = 0.5;
 
 let context: AudioContext | undefined;
 
-/** Sounds a cue. The first call must come from a tap, or the browser keeps quiet. False when there is no sound here. */
+/** Plays a cue. The first call must come from a tap, or the browser stays silent. False when there is no sound here. */
 export const click = (cue: Cue): boolean => {
   if (typeof AudioContext === 'undefined') return false;
   context ??= new AudioContext();

@@ -1,7 +1,7 @@
 /** Whether this phone can read aloud, and if not, why. */
 export type Voice = 'ready' | 'no-voice' | 'absent';
 
-/** Voices may arrive a moment after the page; some browsers have none and never say so. */
+/** Voices may load a moment after the page; browsers without any send no event. */
 const VOICES_WITHIN_MS = 2_000;
 
 const englishVoice = (): SpeechSynthesisVoice | undefined =>
@@ -29,7 +29,7 @@ export const voice = async (): Promise<Voice> => {
   return (await waitForVoice()) ? 'ready' : 'no-voice';
 };
 
-/** Says it, cutting short what was being said. Resolves once it is handed over, not once it is spoken. */
+/** Reads a text aloud and stops any reading before it. Resolves when the browser has the text, not when it has been spoken. */
 export const speak = async (words: string): Promise<Voice> => {
   if (!('speechSynthesis' in globalThis)) return 'absent';
   const chosen = await waitForVoice();

@@ -6,9 +6,9 @@ export type Offline = 'ready' | 'absent' | 'failed';
 
 export interface Updates {
   readonly offline: Offline;
-  /** Looks again whether a waiting version may be offered; call it when a set-up or form is left. */
+  /** Checks again whether a waiting version may be offered. Call it when a set-up or form is left. */
   readonly look: () => Promise<void>;
-  /** Takes the waiting version and reloads, if still nothing can be lost; else answers false. */
+  /** Activates the waiting version and reloads, if nothing unsaved can be lost; otherwise answers false. */
   readonly take: () => Promise<boolean>;
 }
 
@@ -21,7 +21,7 @@ const NONE: Omit<Updates, 'offline'> = { look: async () => {}, take: async () =>
 
 /**
  * Registers the service worker and watches for a new version. `onOffer(true)` when one waits, no page is busy and this is
- * the only page; `onOffer(false)` when that is over. Otherwise the new version takes over by itself once every page has
+ * the only page; `onOffer(false)` when that is no longer so. Otherwise the new version starts by itself once every page has
  * been closed. Call it after the first load.
  */
 export const followUpdates = async (onOffer: (offered: boolean) => void): Promise<Updates> => {
@@ -46,7 +46,7 @@ export const followUpdates = async (onOffer: (offered: boolean) => void): Promis
     look();
     if (Date.now() - asked < HOUR_MS) return;
     asked = Date.now();
-    // Without a network this fails, and the next hour will do.
+    // Without a network this fails; the next check is an hour later.
     registration?.update().catch(() => {});
   });
   await look();

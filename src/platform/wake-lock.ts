@@ -1,4 +1,4 @@
-/** `refused`: the browser has it and said no (battery saver, or a home-screen app on an older iOS). */
+/** `refused`: the browser has wake locks but refused one (battery saver, or a home-screen app on an older iOS). */
 export type Waking = 'on' | 'off' | 'refused' | 'absent';
 
 /** Keeps the screen on until the returned function is called. The system drops the lock whenever the page is hidden, so it is asked for again on return. */

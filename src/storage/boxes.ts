@@ -9,7 +9,7 @@ type StoredBox = Stored<'box'>;
 
 const boxesOf = (logId: string): IDBKeyRange => IDBKeyRange.bound([logId, 'box'], [logId, 'box', []]);
 
-/** At most so many boxes of a log that fit, from the highest number down. Reads no further. `fits` is pure. */
+/** At most `most` boxes of a log that fit, from the highest number down. Reads no further than that. `fits` must be pure. */
 export const boxesFromNewest = (
   logId: string,
   most: number,
@@ -28,7 +28,7 @@ export const boxesFromNewest = (
     return found;
   });
 
-/** Whether any box is not closed: told by counting, without reading one. */
+/** Whether any box is not closed. It compares two counts and reads no box. */
 export const isAnyOpen = (logId: string): Promise<boolean> =>
   read(['records'], async (tx) => {
     const records = tx.objectStore('records');

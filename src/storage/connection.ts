@@ -6,7 +6,7 @@ import type { LidwrightDb } from './schema.ts';
 
 export type Db = IDBPDatabase<LidwrightDb>;
 
-/** An open that has not answered by then is taken for stuck. Phones waking up can take a second or two. */
+/** An open that takes longer counts as stuck. Phones waking up can take a second or two. */
 const OPEN_LIMIT_MS = 8_000;
 
 let opening: Promise<Db> | undefined;
@@ -23,7 +23,7 @@ const open = async (): Promise<Db> => {
       isBlocked = true;
     },
     blocking: (_current, _blocked, event) => {
-      // Another tab wants to upgrade: let go at once, or it waits for ever.
+      // Another tab wants to upgrade, and waits until this connection is closed.
       (event.target as IDBDatabase).close();
       forget();
     },
@@ -44,20 +44,20 @@ const open = async (): Promise<Db> => {
   }
 };
 
-/** Drop the handle, or just this one if it is still in use; the next use opens a new one. */
+/** Forgets the connection, or only `dead` if that is still the current one. The next use opens a new connection. */
 export const forget = (dead?: Db): void => {
   if (dead && dead !== opened) return;
   opening = undefined;
   opened = undefined;
 };
 
-/** The one connection of this realm: at once when it is open, so that a tap need not wait its turn to be written. */
+/** The one connection of this page or worker. Returned without a promise when it is open, so that a tap is written without delay. */
 export const connection = (): Db | Promise<Db> => {
   if (opened) return opened;
   if (opening) return opening;
   const mine: Promise<Db> = open().then(
     (db) => {
-      // Forgotten meanwhile: whoever waited may use it, nobody else.
+      // If it was forgotten meanwhile, only the callers who already wait for it may use it.
       if (opening === mine) opened = db;
       return db;
     },
@@ -70,7 +70,7 @@ export const connection = (): Db | Promise<Db> => {
   return mine;
 };
 
-/** Close and drop: for workers, which open, work and close. */
+/** Closes and forgets the connection. Workers call it after each piece of work. */
 export const disconnect = async (): Promise<void> => {
   const held = opening;
   forget();

@@ -3,7 +3,7 @@ import { read, write } from './write.ts';
 
 type DeviceKey = (typeof DEVICE_KEYS)[keyof typeof DEVICE_KEYS];
 
-/** What belongs to this phone and never travels in a backup's records. */
+/** Values that belong to this phone and to no log. Of these a backup carries the settings only. */
 export const getDevice = async <T>(key: DeviceKey): Promise<T | undefined> =>
   (await read(['device'], (tx) => tx.objectStore('device').get(key))) as T | undefined;
 
@@ -12,7 +12,7 @@ export const putDevice = (key: DeviceKey, value: unknown): Promise<void> =>
     await tx.objectStore('device').put(value, key);
   });
 
-/** Changes what is really there, so that of two tabs neither puts back what the other replaced. */
+/** Changes the stored value inside the transaction, so that two tabs do not overwrite each other's changes. */
 export const changeDevice = <T>(key: DeviceKey, change: (now: T | undefined) => T): Promise<T> =>
   write(['device'], async (tx) => {
     const store = tx.objectStore('device');
@@ -21,7 +21,7 @@ export const changeDevice = <T>(key: DeviceKey, change: (now: T | undefined) => 
     return next;
   });
 
-/** This installation's writer id; made once with the id given. */
+/** This installation's writer id. The first call stores the id given; an import replaces it. */
 export const ensureWriter = (fresh: string): Promise<string> =>
   write(['device'], async (tx) => {
     const store = tx.objectStore('device');

@@ -1,7 +1,7 @@
 import type { Draft } from './schema.ts';
 import { read, write } from './write.ts';
 
-/** Saved while someone types: relaxed, for it must never slow the typing. */
+/** Saves what is being typed. Durability is relaxed, because it must never slow the typing. */
 export const saveDraft = (draft: Draft): Promise<void> =>
   write(
     ['drafts'],

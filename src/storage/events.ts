@@ -15,13 +15,14 @@ export const eventsOfRun = (logId: string, runId: string): Promise<AnyEvent[]> =
   read(['events'], (tx) => tx.objectStore('events').getAll(runRange(logId, runId)));
 
 /**
- * Adds one event, strictly durable when this resolves. A key already taken by the same event is a retry that had worked;
- * taken by another it is a double tap or a second tab: StorageFailure 'taken', and the caller reads the run again.
+ * Adds one event, strictly durable when this resolves. If the key holds the same event already, an earlier attempt had worked
+ * and this succeeds. If it holds another event (a double tap, a second tab), this throws StorageFailure 'taken', and the caller
+ * must read the run again.
  */
 export const appendEvent = async (event: SetUpEvent): Promise<void> => {
   try {
     await write(['events', 'stale'], (tx) => {
-      // Bare requests: a page busy drawing hears of the whole, or of a refusal, whose reason idb's promise does not tell.
+      // Bare requests: only the end of the transaction, or a refusal with its reason, has to wait for a page that is drawing.
       const bare = unwrap(tx) as IDBTransaction;
       const added = bare.objectStore('events').add(event);
       bare.objectStore('stale').put(staleMarkOf(event));

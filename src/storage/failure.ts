@@ -1,4 +1,4 @@
-/** Why the store could not do it, in terms the screen can act on. */
+/** Why the store failed, in terms that a screen can act on. */
 export type FailureReason =
   /** No room left on the device. */
   | 'full'
@@ -10,7 +10,7 @@ export type FailureReason =
   | 'none'
   /** The connection died and could not be reopened. */
   | 'lost'
-  /** The key is taken by a different fact: another tab or a double tap got there first. */
+  /** The key holds another event: another tab or a double tap was first. */
   | 'taken'
   /** The list is as long as a log may hold. */
   | 'list-full'

@@ -16,7 +16,7 @@ export const STORES = {
 } as const;
 export type StoreName = keyof typeof STORES;
 
-/** Boxes by [logId, kind, number], and those closed by [logId, kind, when]; a deleted one is in neither. */
+/** Boxes by [logId, kind, number], and those closed by [logId, kind, when]; a deleted box is in neither. */
 export const BOXES_BY_NUMBER = 'byNumber';
 export const BOXES_CLOSED = 'closed';
 

@@ -7,7 +7,7 @@ import type { PhotoBytes, Thumbnail } from './schema.ts';
 import { markRecordsStale, markRunStale } from './stale.ts';
 import { read, type WriteTx, write } from './write.ts';
 
-/** Records handed over at once: many thousands together would hold up the page. */
+/** Records read at once: reading many thousands at once would block the page. */
 const PIECE = 250;
 
 /** Everything of one kind in a log, tombstones left out, in key order. */
@@ -51,9 +51,9 @@ export const putPhoto = (tx: WriteTx, { full, thumbnail }: Photo) => [
   tx.objectStore('thumbnails').put(thumbnail),
 ];
 
-/** What must land with a record or not at all: a photo it refers to, the first event of a set-up it lists. */
+/** What is written in the same transaction as a record, or not at all: a photo it shows, the first event of a set-up it lists. */
 export interface Alongside {
-  /** The version before goes among the superseded ones, and can be brought back from there. */
+  /** Keeps the replaced version among the superseded ones, from where it can be restored. */
   readonly keepReplaced?: boolean;
   readonly photo?: Photo;
   readonly event?: SetUpEvent;
@@ -65,9 +65,9 @@ const SUPERSEDED_STORES = ['superseded'] as const;
 
 /**
  * Changes one record: `change` gets the newest body (null when there is none or it was deleted) and gives the next, or null
- * to delete. It runs inside the transaction, on what is really there, so an edit in another tab is never overwritten unseen.
+ * to delete. It runs inside the transaction, on the stored record, so that an edit made in another tab is not lost.
  * `change` must be pure and quick. What is given in `alongside` commits in the same transaction. When the connection dies between
- * a commit and its answer, the second run finds its own version there and changes nothing more.
+ * a commit and its notice, the second run finds its own version stored and changes nothing more.
  */
 export const changeRecord = <K extends Kind>(
   logId: string,
@@ -112,7 +112,7 @@ export const changeRecord = <K extends Kind>(
   );
 };
 
-/** Adds an event, unless the same one is there already: its commit was never heard, and this is the second try. */
+/** Adds an event, unless the same one is stored already because the commit of a first try succeeded without notice. */
 const addOnce = async (tx: WriteTx, event: SetUpEvent): Promise<void> => {
   const events = tx.objectStore('events');
   const there = await events.get([event.logId, event.runId, event.n, event.writer]);

@@ -3,13 +3,13 @@ import { read } from './write.ts';
 
 type AnyEvent = SetUpEvent | ForeignEvent;
 
-/** Events read at once. Each start of a set-up carries its whole procedure, so a large log must not lie in memory whole. */
+/** Events read at once. Each start of a set-up carries its whole procedure, so a large log must not be in memory as a whole. */
 const BATCH = 2_000;
 
 /**
- * Hands over every set-up of a log behind `after` (all of them unless told), one after another by run id, its events in fold
- * order. `onBatch` hears the share read, and may keep what was taken: it is waited for. What is written meanwhile may or may
- * not be in it.
+ * Calls `take` with the events of each set-up of a log, in fold order, one set-up after another by run id, beginning behind the
+ * run id `after`. `onBatch` is called with the share read (0 to 1) and awaited, so that it may save what was read. An event
+ * written meanwhile may be included or not.
  */
 export const eachRunOfLog = async (
   logId: string,
@@ -29,7 +29,7 @@ export const eachRunOfLog = async (
   while (next) {
     const batch: AnyEvent[] = await next;
     const last = batch.at(-1);
-    // Asked for before the batch in hand is folded: the store reads while this thread works.
+    // Requested before this batch is folded, so that the store reads while this thread works.
     next =
       last && batch.length === BATCH
         ? batchOf(IDBKeyRange.bound([logId, last.runId, last.n, last.writer], end, true))

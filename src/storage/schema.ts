@@ -29,7 +29,7 @@ export interface Draft {
   readonly at: number;
 }
 
-/** A version that lost to a newer one, kept 30 days and restorable. */
+/** A version that was replaced or lost a merge. It can be restored for 30 days. */
 export type Superseded = Stored & { readonly supersededAt: number };
 
 interface ImportMark {

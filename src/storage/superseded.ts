@@ -3,7 +3,7 @@ import { mergeVersions } from '../domain/log/version.ts';
 import { wholeLog } from './whole-log.ts';
 import { read, type WriteTx, write } from './write.ts';
 
-/** Takes in a foreign version inside a running transaction: the later one stays, the other goes to superseded. */
+/** Merges a version from elsewhere inside a running transaction: the later one stays, the other becomes superseded. */
 export const mergeRecord = async (
   tx: WriteTx,
   incoming: Stored,
@@ -22,7 +22,7 @@ export const mergeRecord = async (
   return winner === incoming ? 'taken' : 'kept';
 };
 
-/** How long a superseded version can be brought back. */
+/** How long a superseded version can be restored. */
 export const SUPERSEDED_KEPT_MS = 30 * 24 * 60 * 60 * 1000;
 
 export const listSuperseded = (logId: string) =>

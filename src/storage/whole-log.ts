@@ -14,13 +14,13 @@ const OF_A_LOG = [
 const clear = (tx: WriteTx, logId: string) =>
   OF_A_LOG.map((name) => tx.objectStore(name).delete(wholeLog(logId)));
 
-/** Removes a log and all that belongs to it: one key range a store, one transaction. */
+/** Removes a log and everything that belongs to it, in one transaction. */
 export const removeLog = (logId: string): Promise<void> =>
   write(OF_A_LOG, async (tx) => {
     await Promise.all(clear(tx, logId));
   });
 
-/** Puts a whole prepared log (the demo) in the place of all that stood under its name, one transaction. */
+/** Replaces everything stored under a log's id by a whole prepared log (the demo), in one transaction. */
 export const addLog = (
   records: readonly Stored[],
   events: readonly SetUpEvent[],
@@ -28,7 +28,7 @@ export const addLog = (
 ): Promise<void> =>
   write(OF_A_LOG, async (tx) => {
     const logIds = new Set([...records, ...events].map(({ logId }) => logId));
-    // A reading of the findings under way must not keep what it made of the log before.
+    // With a new stamp here, findings that are still being computed from the old log cannot be cached.
     const stamp = `added ${Math.max(...records.map(({ savedAt }) => savedAt))}`;
     await Promise.all([
       ...[...logIds].flatMap((logId) => clear(tx, logId)),

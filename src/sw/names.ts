@@ -1,9 +1,9 @@
-/** Written in at build: every file of the app, with the hash of its bytes unless its name has it. */
+/** Filled in by the build: every file that is stored for offline use, with the hash of its bytes unless its name has one. */
 declare const __PRECACHED__: readonly { readonly url: string; readonly revision: string | null }[];
 export const PRECACHED = [...__PRECACHED__];
 
-/** The page that stands for the scope root. */
+/** The page that answers requests for the scope root. */
 export const ROOT_PAGE = 'index.html';
 
-/** What a page may say to the worker; the word is workbox-window's. */
+/** The one message that the worker obeys; the text is workbox-window's. */
 export const TAKE_OVER = 'SKIP_WAITING';

@@ -4,14 +4,14 @@ import { PRECACHED, ROOT_PAGE, TAKE_OVER } from './names.ts';
 
 declare const self: ServiceWorkerGlobalScope;
 
-// The scope root and what is listed are answered from the cache; anything else goes its own way, untouched.
+// The scope root and the listed files are answered from the cache; every other request goes to the network.
 precacheAndRoute(PRECACHED, { directoryIndex: ROOT_PAGE, cleanURLs: false });
 cleanupOutdatedCaches();
 
-// The very first page is taken on, so that its late parts are there offline without a reload.
+// Also controls the page that registered it, so that parts loaded later work offline without a reload.
 clientsClaim();
 
-// A new version waits for its turn: taking over by itself would pull the files from under an open set-up.
+// A new version waits until a page asks for it, because it replaces the files that an open set-up may still load.
 self.addEventListener('message', (event) => {
   if ((event.data as { type?: unknown } | null)?.type === TAKE_OVER) self.skipWaiting();
 });

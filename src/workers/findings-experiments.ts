@@ -5,7 +5,7 @@ import { foldRun } from '../domain/setup/fold.ts';
 import { eventsOfRun } from '../storage/events.ts';
 import { getRecord, listRecords } from '../storage/records.ts';
 
-/** How every experiment of these logs stands, by its id. Reads no more than the boxes that took a lot. */
+/** The status of every experiment of these logs, by its id. Reads only the boxes that took a lot. */
 export const readExperiments = async (
   logIds: readonly string[],
 ): Promise<Readonly<Record<string, ExperimentStatus>>> => {

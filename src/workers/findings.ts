@@ -1,4 +1,4 @@
-// The findings, in a worker: a large log takes a while.
+// Computes the findings in a worker, because a large log takes a while.
 import { disconnect } from '../storage/connection.ts';
 import { asFailure } from '../storage/failure.ts';
 import { answerTo, type Meanwhile } from './findings-answer.ts';
@@ -13,7 +13,7 @@ const meanwhile: Meanwhile = {
   last: (found, at) => answer({ kind: 'last', found, at }),
 };
 
-/** So often the store is asked again: it opens late while the page reads much of a large log. */
+/** How often a lost connection is tried: the store opens late while the page reads a large log. */
 const TRIES = 5;
 
 const patiently = async <T>(work: () => Promise<T>, tries = TRIES): Promise<T> => {

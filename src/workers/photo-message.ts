@@ -8,7 +8,7 @@ export interface ShrunkPhoto {
   readonly thumbnail: ArrayBuffer;
 }
 
-/** `too-big`: more bytes or picture than a phone can unpack. `no-worker`: this browser cannot run the shrinker at all. */
+/** `too-big`: more bytes or pixels than a phone can decode. `no-worker`: this browser cannot run the worker. */
 export type PhotoProblem = 'not-a-picture' | 'too-big' | 'no-worker';
 
 export type PhotoAnswer =

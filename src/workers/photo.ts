@@ -1,4 +1,4 @@
-// Shrinks one photo per message. In a worker, because a still page may hold a canvas back for a second.
+// Shrinks one photo per message. In a worker, because a page that draws nothing may delay a canvas for a second.
 import { sha256 } from '../domain/sha256.ts';
 import type { PhotoAnswer, PhotoProblem, ShrunkPhoto } from './photo-message.ts';
 
@@ -9,7 +9,7 @@ const LONGEST_SIDE_OF_THUMBNAIL = 320;
 const QUALITY = 0.85;
 const MOST_BYTES = 60 * 1024 * 1024;
 
-/** Upright, whatever the camera noted. Browsers that lack the option do that anyway. */
+/** Turns the picture upright. Browsers without the option do that by themselves. */
 const decode = async (file: Blob): Promise<ImageBitmap> => {
   try {
     return await createImageBitmap(file, { imageOrientation: 'from-image' });
@@ -19,7 +19,7 @@ const decode = async (file: Blob): Promise<ImageBitmap> => {
   }
 };
 
-/** Drawn anew and encoded: nothing of the file but its pixels comes through. */
+/** Draws the picture again and encodes it, so that nothing but its pixels is stored: no place, no camera. */
 const draw = async (picture: ImageBitmap, longestSide: number) => {
   const scale = Math.min(1, longestSide / Math.max(picture.width, picture.height));
   const width = Math.max(1, Math.round(picture.width * scale));

@@ -15,7 +15,7 @@ export interface Bodies {
 }
 export type Kind = keyof Bodies;
 
-/** One version of one record. Versions order by (rev, writer, content hash); a deletion is a version too. */
+/** One version of one record. Versions order by (rev, writer, content); a deletion is a version too. */
 export interface Stored<K extends Kind = Kind> {
   readonly logId: string;
   readonly kind: K;
@@ -80,11 +80,11 @@ export interface OwnWood {
   readonly note: string;
 }
 
-/** A small trial of one step that may be varied: lots drawn beforehand, one a box, in the order the boxes are set up. */
+/** A small experiment on one step that may be varied: lots drawn beforehand, one for each box, in the order of the set-ups. */
 export interface ExperimentPlan {
   readonly step: string;
   readonly sentence: string;
-  /** What is measured of each box, chosen before the lots are drawn; absent in trials of older versions, which go by the fit. */
+  /** What is measured of each box, chosen before the lots are drawn; absent in experiments of older versions, which measure the fit. */
   readonly measure?: ExperimentMeasure;
   readonly lots: readonly ('with' | 'without')[];
   readonly drawnOn: Day;
@@ -94,7 +94,7 @@ export interface ExperimentPlan {
 }
 
 /**
- * What a trial measures: the reading first taken at a later step (how far out of true, or turns), the time of the box's first
+ * What an experiment measures: the reading first taken at a later step (how far out of true, or turns), the time of the box's first
  * set-up, or whether it was right at the first trial fit.
  */
 export type ExperimentMeasure =

@@ -25,7 +25,7 @@ export const moveStep = (procedure: Procedure, key: string, by: -1 | 1): Procedu
   return { ...procedure, steps };
 };
 
-/** Movements that ask a hold point again whatever its owner makes of it: those of the procedures that every log starts with. */
+/** Movements that always re-open a hold point, even in an edited copy: those of the built-in procedures. */
 export const fixedMovements = (step: Pick<Step, 'key' | 'hold'>): readonly Movement[] =>
   step.hold
     ? (Object.values(DEFAULT_PROCEDURES)
@@ -34,8 +34,8 @@ export const fixedMovements = (step: Pick<Step, 'key' | 'hold'>): readonly Movem
     : [];
 
 /**
- * Changes what a step says, guards against, and which movements ask it again. Its key and its being a hold point stay; so do a
- * hold point's words and the movements that always ask it again.
+ * Changes a step's sentence, reason, guards, and the movements that re-open it. Its key stays, and a hold point stays one, with
+ * its sentence and the movements that always re-open it.
  */
 export const changeStep = (
   procedure: Procedure,
@@ -51,7 +51,7 @@ export const changeStep = (
   }),
 });
 
-/** Takes a step out; a hold point stays whatever is asked. What rested on it rests on it no more. */
+/** Removes a step, and the references of other steps to it. A hold point is never removed. */
 export const retireStep = (procedure: Procedure, key: string): Procedure =>
   procedure.steps.some((step) => step.key === key && !step.hold)
     ? {

@@ -1,7 +1,7 @@
 import type { Movement, Procedure } from './procedure.ts';
 import type { Reading } from './reading.ts';
 
-/** Which piece a set-up is for; 'both' is never a run: two pieces threaded in one set-up are two runs, the second carrying all that held. */
+/** The piece a set-up is for. Two pieces threaded in one setting are two runs; the second carries over every step that still holds. */
 export type Part = 'recess' | 'tenon';
 export type Verdict = 'pass' | 'fail' | 'skip';
 
@@ -11,7 +11,7 @@ export interface EventRef {
   readonly writer: string;
 }
 
-/** A step that an earlier set-up established and that still holds, with the wall time since when. */
+/** A step that still holds from an earlier set-up, and the wall time since when (epoch ms). */
 export interface Carried {
   readonly key: string;
   readonly since: number;
@@ -34,7 +34,7 @@ export type Happening =
   | {
       readonly kind: 'moved';
       readonly what: Movement;
-      /** The piece carried a groove by then, so that what this loses of its place along the thread must be picked up. */
+      /** The piece had a groove by then, so its place along the thread must be picked up again. */
       readonly groove?: boolean;
     }
   | { readonly kind: 'paused' }
@@ -42,7 +42,7 @@ export type Happening =
   | { readonly kind: 'undone'; readonly target: EventRef }
   | { readonly kind: 'closed'; readonly how: 'cut' | 'abandoned' };
 
-/** Where and when a tap happened. No clock orders anything: `n` does. */
+/** The clocks at a tap. Events are ordered by `n`, never by a clock. */
 export interface Stamp {
   /** Wall clock, epoch ms. */
   readonly at: number;
@@ -57,7 +57,7 @@ export interface Stamp {
 /** One durable fact of a set-up, keyed [logId, runId, n, writer], added once and never changed. */
 export type SetUpEvent = Stamp & EventRef & { readonly logId: string; readonly runId: string } & Happening;
 
-/** What a newer version of the app may have written: kept, listed, and the run becomes read-only. */
+/** An event of a kind that only a newer version of the app knows: it is stored and listed, and its run is read-only. */
 export type ForeignEvent = Stamp &
   EventRef & { readonly logId: string; readonly runId: string; readonly kind: string };
 

@@ -6,7 +6,7 @@ import type { Reading } from './reading.ts';
 import { addSpans, between, NO_TIME, type Span } from './time.ts';
 
 /**
- * Where a step stands. `carried`: still held from an earlier set-up. `reopened`: was settled, then something moved.
+ * The status of a step. `carried`: still holds from an earlier set-up. `reopened`: was settled, then something moved.
  * `closed`: cannot be done because a step it rests on was skipped. `not-needed`: nothing to pick up.
  */
 export type StepStatus =
@@ -57,14 +57,14 @@ export interface RunState {
   /** Hold points that forbid the cut: not yet passed. */
   readonly withheldBy: readonly string[];
   readonly timeline: readonly TimelineEntry[];
-  /** Every live gap, and what it was spent on; their sum is the total. */
+  /** Sum of all gaps between events that count: time of the steps, pauses and `unplaced`. */
   readonly total: Span;
   readonly pausedFor: Span;
   /** Time that belongs to no single step: stretches ticked at once, movements, the close. */
   readonly unplaced: Span;
   /** Events that could not be applied, or not in full, kept: unknown step, hold point in a stretch, after the close, before the start. */
   readonly stray: readonly (SetUpEvent | ForeignEvent)[];
-  /** Two writers wrote without having seen each other: the setting is not known. */
+  /** Two devices wrote events with the same number, so the setting is not known. */
   readonly contested: boolean;
   /** A newer version of the app wrote here, or there is no `n` left for another event: look, do not touch. */
   readonly readOnly: boolean;
@@ -95,14 +95,14 @@ const inFoldOrder = <E extends EventRef>(events: readonly E[]): E[] =>
 
 /**
  * The state of a set-up from its events, in any order of arrival. Null when its `started` is missing: such events are
- * kept in the store and shown raw, never guessed at. Never throws.
+ * stored and shown as they are. Never throws.
  */
 export const foldRun = (events: readonly (SetUpEvent | ForeignEvent)[]): RunState | null => {
   const ordered = inFoldOrder(events);
   const started = ordered.find((e): e is SetUpEvent & { kind: 'started' } => e.kind === 'started');
   if (!started) return null;
 
-  // The targets are taken first, so that the order in which undos arrive cannot matter.
+  // Targets are collected first, so that the order in which undo events arrive does not matter.
   const targets = new Set<string>();
   for (const e of ordered) if (e.kind === 'undone' && 'target' in e) targets.add(refKey(e.target));
   const isUndone = (e: SetUpEvent | ForeignEvent): boolean => UNDOABLE.has(e.kind) && targets.has(refKey(e));
@@ -171,7 +171,7 @@ export const foldRun = (events: readonly (SetUpEvent | ForeignEvent)[]): RunStat
   };
 };
 
-/** A step that stands: done here, or still held from before. */
+/** Whether a step allows the cut: passed here, carried over, or not needed. */
 export const holds = (status: StepStatus): boolean =>
   status === 'passed' || status === 'carried' || status === 'not-needed';
 
@@ -189,7 +189,7 @@ const freshSlot = (step: Step, started: { inherited: readonly Carried[]; groove:
   };
 };
 
-/** Which step a gap belongs to: the one at its end. 'pause' after a pause, null when it belongs to no single step. */
+/** The step that the time before an event was spent on; 'pause' during a pause; null when it was no single step. */
 const spentOn = (
   event: SetUpEvent,
   slots: ReadonlyMap<string, Slot>,
@@ -203,7 +203,7 @@ const spentOn = (
   return null;
 };
 
-/** Applies a tick, reading or movement. False when it names a step that is not there, or several with a hold point among them. */
+/** Applies a tick, reading or movement as far as it can. False when it names an unknown step, or ticks a hold point among several. */
 const apply = (
   event: SetUpEvent & { kind: 'ticked' | 'read' | 'moved' | 'started' | 'undone' },
   slots: Map<string, Slot>,
@@ -211,7 +211,7 @@ const apply = (
 ): boolean => {
   if (event.kind === 'ticked') {
     const several = event.steps.length > 1;
-    // A hold point is asked singly: no stretch can wave it through, whoever wrote it.
+    // A hold point is ticked alone: an event that ticks several steps never passes one.
     const named = event.steps
       .map((key) => slots.get(key))
       .filter((slot) => slot !== undefined && !(several && slot.step.hold)) as Slot[];
@@ -231,7 +231,7 @@ const apply = (
   if (event.kind === 'moved') {
     for (const key of reopenedBy(procedure, event.what)) {
       const slot = slots.get(key);
-      // Touching off again restores the depth alone: with a groove cut since the start, its place must be found too.
+      // Touching off again restores only the depth; with a groove cut since the start, its place must be found too.
       const nowNeeded = slot?.status === 'not-needed' && event.groove === true;
       if (!slot || !(HELD.has(slot.status) || nowNeeded)) continue;
       slot.status = 'reopened';
@@ -245,7 +245,7 @@ const apply = (
 
 /**
  * A skipped step closes the open steps that rest on it, and those that rest on these, in whatever order the procedure lists
- * them. Doing it after all gives them back as they were.
+ * them. When the skipped step is done after all, they are open again.
  */
 const closeWhatRestsOnSkipped = (slots: ReadonlyMap<string, Slot>): void => {
   const unsupported = (slot: Slot, above: readonly Slot[]): boolean =>

@@ -23,7 +23,7 @@ export const carriedOver = (
 };
 
 /**
- * What the job itself moves between two set-ups of one box. Recess first: the jig comes off for turning the tenon, so the
+ * What the work itself moves between two set-ups of one box. Recess first: the jig comes off for turning the tenon, so the
  * banjo moves, or with one banjo the post is lifted out for the tool-rest; the cutter leaves the spindle. Both turned: only
  * the chuck changes on the jig.
  */

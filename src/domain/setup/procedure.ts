@@ -1,4 +1,4 @@
-/** What can happen to a rig between or during set-ups; each re-opens the steps that name it. */
+/** What can move on a rig between or during set-ups. Each movement re-opens the steps that name it, and `isolate` and `clear`. */
 export const MOVEMENTS = [
   'banjo-moved',
   'post-loosened',
@@ -37,13 +37,13 @@ export interface Step {
   /** One sentence, at most 56 characters, imperative. */
   readonly sentence: string;
   readonly why: string;
-  /** A hold point is asked singly, carries no running clock, is never edited out, never scored, and withholds the cut. */
+  /** A hold point is ticked alone, shows no clock, cannot be removed, is never scored, and must be passed before a cut. */
   readonly hold: boolean;
   readonly guards: readonly Guard[];
   readonly reopenedBy: readonly Movement[];
   /** Steps that must have been done for this one to mean anything; skipping one of them closes this one. */
   readonly restsOn: readonly string[];
-  /** Never carried into the next set-up, whatever held. */
+  /** Never carried over into the next set-up. */
   readonly everyTime: boolean;
   /** Asked only when the piece already carries a groove. */
   readonly onlyWithGroove: boolean;

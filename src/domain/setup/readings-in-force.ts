@@ -4,8 +4,8 @@ import { reopenedBy } from './procedure.ts';
 import type { Reading } from './reading.ts';
 
 /**
- * The readings of a step that still speak of the rig as it stands, oldest first: those taken since something last moved that
- * this step hangs on, and since it last failed, for then it was put right.
+ * The readings of a step that still describe the rig, oldest first: those taken since the last movement that re-opens this step
+ * and since its last fail, because after a fail it was put right.
  */
 export const readingsInForce = (run: RunState, key: string): readonly Reading[] => {
   let readings: Reading[] = [];

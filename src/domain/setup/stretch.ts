@@ -2,7 +2,8 @@ import type { RunState } from './fold.ts';
 
 /**
  * The steps that "done down to here" would tick: from the present step up to, not including, the next open hold point.
- * Empty when the present step is itself a hold point, for those are asked singly; so is the step that a trial leaves out, by its key.
+ * Empty when the present step is itself a hold point, which is ticked alone. It also stops before `leftOut`, the
+ * key of the step that an experiment skips on this box.
  */
 export const stretchFromNow = (run: RunState, leftOut: string | null = null): readonly string[] => {
   const start = run.steps.findIndex((s) => s.step.key === run.now);

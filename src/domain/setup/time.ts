@@ -2,7 +2,7 @@ import type { Stamp } from './events.ts';
 
 /**
  * How long something took, in ms. `exact` when the page stayed awake and both clocks agree; otherwise the true
- * length lies in [min, max]. A span never is negative.
+ * length lies in [min, max]. A span is never negative.
  */
 export interface Span {
   readonly min: number;
@@ -19,8 +19,9 @@ const CLOCK_TOLERANCE_MS = 2_000;
 
 /**
  * The time between two stamps. Exact (the monotonic difference) within one page load when hidden at most 30 s and the
- * clocks agree within 2 s; a monotonic clock that ran backwards is never exact. Else bounds: at least what was certainly watched, at most the larger clock. Across page
- * loads only the wall clock is left, and if it ran backwards nothing is known but the sign: [0, 0], not exact.
+ * clocks agree within 2 s; never when the monotonic clock ran backwards. Otherwise bounds: at least the time that the page was
+ * certainly visible, at most the larger of the two clocks. Across page loads only the wall clock is left; when it ran
+ * backwards the span is [0, 0], not exact.
  */
 export const between = (from: Stamp, to: Stamp): Span => {
   const wall = to.at - from.at;

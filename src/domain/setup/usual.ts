@@ -12,7 +12,7 @@ const LAST = 10;
 
 /**
  * Usual times by step key from earlier runs, newest last. Only exact times of single ticks count, and only positive ones;
- * hold points have none, for a clock there would hurry.
+ * hold points have none, because a clock there would hurry people.
  */
 export const usualTimes = (runs: readonly RunState[]): ReadonlyMap<string, Usual> => {
   const times = new Map<string, number[]>();

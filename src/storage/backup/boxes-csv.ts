@@ -7,7 +7,7 @@ import type { Box, Stored } from '../../domain/box/records.ts';
 import { groupBy } from '../../domain/group-by.ts';
 import { fitOf } from '../../domain/joint/fit.ts';
 
-/** No caliper tells more. */
+/** Rounded to microns, finer than any caliper reads. */
 const microns = (length: number | undefined): number | null =>
   length === undefined ? null : Math.round(length * 1000) / 1000;
 

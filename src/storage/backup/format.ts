@@ -25,7 +25,7 @@ export interface PhotoEntry {
   readonly height: number;
 }
 
-/** log.json with every procedure back in its place: everything but the pictures. The id of the installation that made it is not in it. */
+/** log.json with every procedure back in its place: everything but the pictures. Of the device store it holds the settings only. */
 export interface BackupLog {
   readonly format: typeof FORMAT;
   readonly version: number;
@@ -37,7 +37,7 @@ export interface BackupLog {
   readonly settings: Partial<Settings> | null;
 }
 
-/** Why a file was refused whole; nothing was changed. `entry` and the misfit say where. */
+/** Why a file was refused as a whole; nothing was changed. `entry` and `at` say where the fault is. */
 export type BackupRefusal =
   | { readonly why: 'not-a-backup' }
   | { readonly why: 'newer-format'; readonly version: number }

@@ -8,7 +8,7 @@ import { boxesCsv } from './boxes-csv.ts';
 import { ENTRIES, FORMAT, FORMAT_VERSION, type PhotoEntry } from './format.ts';
 import { proceduresApart } from './procedures-once.ts';
 
-/** Fold what was written into a Blob at this size: the browser may keep a Blob on disk. */
+/** At this size the bytes go into a Blob, which the browser may keep on disk instead of in memory. */
 const FOLD_BYTES = 8 * 1024 * 1024;
 
 /** Writes a ZIP piece by piece. */
@@ -34,7 +34,7 @@ const startZip = () => {
     entry.push(bytes, true);
   };
   return {
-    /** Adds an entry and its sum. Pictures are packed already. */
+    /** Adds an entry and its checksum. Pictures are not compressed again. */
     add: async (name: string, bytes: Uint8Array<ArrayBuffer>): Promise<void> => {
       sums[name] = sha256(bytes);
       put(name, bytes, name.endsWith('.jpg'));
@@ -49,8 +49,8 @@ const startZip = () => {
 };
 
 /**
- * Everything this phone keeps but the logs left out (the demo can be made anew), as a ZIP: log.json, the pictures by
- * their hash, the boxes as a table, and a manifest of sums. Records, events and settings are of one moment.
+ * A backup of every log except those in `leaveOut` (the demo, which the app carries), as a ZIP: log.json, the pictures named by
+ * their hash, the boxes as a table, and a manifest of checksums. Records, events and settings are read in one transaction.
  */
 export const makeBackup = async (madeAt: number, leaveOut: readonly string[]): Promise<Blob> => {
   const isWanted = (entry: { readonly logId: string }): boolean => !leaveOut.includes(entry.logId);
@@ -70,7 +70,7 @@ export const makeBackup = async (madeAt: number, leaveOut: readonly string[]): P
     if (!isWanted({ logId })) continue;
     const photo = await getPhoto(logId, id);
     const thumbnail = await getThumbnail(logId, id);
-    // Gone since the list was read.
+    // Deleted since the list was read.
     if (!photo || !thumbnail) continue;
     const hash = sha256(photo.bytes);
     photos.push({ logId, id, sha256: hash, width: photo.width, height: photo.height });

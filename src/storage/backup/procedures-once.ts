@@ -5,7 +5,7 @@ import type { Procedure } from '../../domain/setup/procedure.ts';
 
 type AnyEvent = SetUpEvent | ForeignEvent;
 
-/** Each procedure once and, where a set-up's start carries it, its place in that list: most of a log's weight is their copies. */
+/** Lists each procedure once and puts its place in that list into the starts of set-ups, because their copies are most of a log's size. */
 export const proceduresApart = (
   events: readonly AnyEvent[],
 ): { readonly events: readonly object[]; readonly procedures: readonly Procedure[] } => {
@@ -21,8 +21,8 @@ export const proceduresApart = (
   return { events: lean, procedures };
 };
 
-/** Only there while the rest of a start is checked; the procedure itself was checked once for all. */
-const STAND_IN: Procedure = { name: 'stand-in', version: 1, steps: [] };
+/** A placeholder while the rest of a start is checked; the procedure itself is checked only once. */
+const PLACEHOLDER: Procedure = { name: 'placeholder', version: 1, steps: [] };
 
 const hasPlace = (input: unknown): input is { readonly procedure: number } =>
   typeof input === 'object' &&
@@ -32,7 +32,7 @@ const hasPlace = (input: unknown): input is { readonly procedure: number } =>
   'procedure' in input &&
   typeof input.procedure === 'number';
 
-/** Checks an event as `proceduresApart` writes it, and puts the procedure in its place, one and the same for every start that names it. */
+/** Checks an event as `proceduresApart` writes it and puts the procedure back. Starts that name the same place share one object. */
 export const checkLeanEvent =
   (procedures: readonly Procedure[]) =>
   (input: unknown): Result<AnyEvent, Misfit> => {
@@ -40,6 +40,6 @@ export const checkLeanEvent =
     const procedure = procedures[input.procedure];
     if (!procedure)
       return refuse({ at: 'procedure', expected: 'place of a procedure', found: String(input.procedure) });
-    const answer = checkEvent({ ...input, procedure: STAND_IN });
+    const answer = checkEvent({ ...input, procedure: PLACEHOLDER });
     return answer.ok ? ok({ ...answer.value, procedure } as AnyEvent) : answer;
   };

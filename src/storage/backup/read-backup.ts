@@ -17,10 +17,10 @@ import { aTurn, inPieces } from './in-pieces.ts';
 import { checkLeanEvent } from './procedures-once.ts';
 import { openZip, type ZipEntries } from './zip-entries.ts';
 
-/** A backup that was found whole and sound; its pictures are still in the file. */
+/** A backup that passed every check. Its pictures are still in the file. */
 export interface Backup {
   readonly log: BackupLog;
-  /** SHA-256 of log.json: names this backup when it is taken in. */
+  /** SHA-256 of log.json: the id of this backup when it is imported. */
   readonly id: string;
   readonly picture: (entry: string) => Promise<Result<Uint8Array<ArrayBuffer>, BackupRefusal>>;
 }
@@ -32,7 +32,7 @@ const HASH = /^[0-9a-f]{64}$/;
 
 type Refused = { readonly ok: false; readonly error: BackupRefusal };
 
-/** Reads and checks a whole backup: every sum, every field, every bound. The first fault refuses all of it. */
+/** Reads and checks a whole backup: every checksum, every field, every limit. The first fault refuses the whole file. */
 export const readBackup = async (file: Blob): Promise<Result<Backup, BackupRefusal>> => {
   const zip = await openZip(file);
   if (!zip?.names.includes(ENTRIES.manifest)) return refuse({ why: 'not-a-backup' });
@@ -67,7 +67,7 @@ export const readBackup = async (file: Blob): Promise<Result<Backup, BackupRefus
     if (sums[ENTRIES.photo(hash)] !== hash)
       return refuse({ why: 'entry-damaged', entry: ENTRIES.photo(hash) });
   }
-  // What the manifest promises and nothing else reads must be there too: half a backup is none.
+  // Entries that the manifest lists and nothing here reads must be present too, or the backup is incomplete.
   for (const entry of Object.keys(sums)) {
     if (entry === ENTRIES.log || /^(photos|thumbnails)\//.test(entry)) continue;
     const bytes = await readChecked(entry, MOST_LOG_BYTES);
@@ -135,7 +135,7 @@ const checkLog = async (input: unknown): Promise<Result<BackupLog, BackupRefusal
   });
 };
 
-/** Every item sound and, where they have keys, no key twice. */
+/** Checks every item and, where they have keys, that no key occurs twice. */
 const checkEach = async <T>(
   name: string,
   items: unknown,

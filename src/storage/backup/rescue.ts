@@ -1,6 +1,6 @@
 // Runs in rescue.html without the app: raw IndexedDB, no library and no import, so nothing can fail to load with the rest.
 
-/** The same as in names.ts; the test of this page, which reads what the app has written, holds them together. */
+/** The same as in names.ts. The test of this page reads what the app has written, so it fails when the two differ. */
 const DATABASE = 'lidwright';
 
 /** Caches, which the app rebuilds from the rest. The same test compares them with names.ts. */

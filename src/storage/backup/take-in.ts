@@ -15,21 +15,21 @@ import { asTheOneImport, sweepStagedPhotos } from './sweep-photos.ts';
 
 type AnyEvent = SetUpEvent | ForeignEvent;
 
-/** What taking a backup in would do, counted in records, events and photos together where not said otherwise. */
+/** What an import would do. `fresh`, `changed` and `same` count records, events and photos together. */
 export interface Summary {
   /** Not on this phone yet. */
   readonly fresh: number;
-  /** Records that differ; the later version stays, the other is kept for 30 days. */
+  /** Records that differ: the later version stays, the other can be restored for 30 days. */
   readonly changed: number;
   readonly same: number;
   readonly boxes: number;
   readonly photos: number;
   readonly madeAt: number;
-  /** This very file was taken in before. */
+  /** This file was imported before. */
   readonly takenInBefore: boolean;
 }
 
-/** Which events of a backup are here, by their keys: far fewer questions than to ask for each. */
+/** Tells which events of a backup are stored here, from one list of keys instead of one request for each event. */
 const eventsHere = async (tx: ReadTx | WriteTx, backup: Backup): Promise<(event: AnyEvent) => boolean> => {
   const store = tx.objectStore('events');
   const keys = await Promise.all(logsOf(backup).map((logId) => store.getAllKeys(wholeLog(logId))));
@@ -42,7 +42,7 @@ const isSame = async (tx: ReadTx | WriteTx, event: AnyEvent): Promise<boolean> =
   return here !== undefined && canonical(here) === canonical(event);
 };
 
-/** Compares a sound backup with what is here. Changes nothing. Refuses one that contradicts a fact of this phone. */
+/** Compares a checked backup with what is stored here. Changes nothing. Refuses one that contradicts an event or photo stored here. */
 export const summarize = (backup: Backup): Promise<Result<Summary, BackupRefusal>> =>
   read(['records', 'events', 'photos', 'imports'], async (tx) => {
     const { log } = backup;
@@ -71,7 +71,7 @@ export const summarize = (backup: Backup): Promise<Result<Summary, BackupRefusal
     );
     if (contradicts)
       return refuse({ why: 'contradicts', what: 'event', id: `${contradicts.runId} ${contradicts.n}` });
-    // One after another: each brings its picture along.
+    // One after another, because each read loads the picture too.
     for (const photo of log.photos) {
       const here = await tx.objectStore('photos').get([photo.logId, photo.id]);
       if (!here) fresh += 1;
@@ -159,7 +159,7 @@ const writeAll = (backup: Backup, now: number, freshWriter: string): Promise<voi
         if (!(await store.getKey([logId, kind, id, rev, writer]))) await store.put(version);
       }),
     );
-    /** Of each set-up the last event that was not here before. */
+    /** For each set-up, its last event that was not stored here before. */
     const freshIn = new Map<string, AnyEvent>();
     const isHere = await eventsHere(tx, backup);
     await inPieces(log.events, (piece) =>

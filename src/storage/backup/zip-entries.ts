@@ -1,6 +1,6 @@
 import { inflateSync } from 'fflate';
 
-/** Reads the entries of a ZIP one at a time out of a file, so that a large backup never stands in memory. */
+/** Reads the entries of a ZIP one at a time out of a file, so that a large backup is never in memory as a whole. */
 export interface ZipEntries {
   readonly names: readonly string[];
   /** The bytes of one entry; null when it is missing, damaged or larger than `most`. */
@@ -25,7 +25,7 @@ const LARGEST_DIRECTORY = 32 * 1024 * 1024;
 const slice = async (file: Blob, start: number, end: number): Promise<DataView<ArrayBuffer>> =>
   new DataView(await file.slice(start, end).arrayBuffer());
 
-/** Opens a ZIP by its directory; null when there is none, or it is of a kind that no backup is (split, encrypted, over 4 GB). */
+/** Opens a ZIP by its directory; null when there is none, or when no backup is of that kind (split, encrypted, over 4 GB). */
 export const openZip = async (file: Blob): Promise<ZipEntries | null> => {
   const tailStart = Math.max(0, file.size - END_SIZE - LONGEST_COMMENT);
   const tail = await slice(file, tailStart, file.size);
@@ -46,7 +46,7 @@ export const openZip = async (file: Blob): Promise<ZipEntries | null> => {
       at + 46 + nameLength + directory.getUint16(at + 30, true) + directory.getUint16(at + 32, true);
     if (isEncrypted || next > size) return null;
     const name = new TextDecoder().decode(new Uint8Array(directory.buffer, at + 46, nameLength));
-    // A name that stands twice has no one meaning.
+    // With a name twice, it would be unclear which entry is meant.
     if (entries.has(name)) return null;
     entries.set(name, {
       method: directory.getUint16(at + 10, true),
@@ -73,7 +73,7 @@ const readEntry = async (
   if (entry.method === 0) return packed.length === entry.size ? packed : null;
   if (entry.method !== 8) return null;
   try {
-    // Never more than the declared size is unpacked, whatever the data claims.
+    // The buffer has the declared size, so that no data can unpack to more.
     const bytes = inflateSync(packed, { out: new Uint8Array(entry.size) });
     return bytes.length === entry.size ? bytes : null;
   } catch {
