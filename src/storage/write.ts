@@ -8,11 +8,11 @@ export type WriteTx = IDBPTransaction<LidwrightDb, StoreName[], 'readwrite'>;
 export type ReadTx = IDBPTransaction<LidwrightDb, StoreName[], 'readonly'>;
 
 /**
- * The one way to write. Opens a strict readwrite transaction (on disk before it completes), runs `work` in it and
- * resolves only when it has completed. `work` may await requests of this transaction and nothing else. A connection
- * that died while the phone slept is reopened and the work done once more, so `work` starts afresh each time; a transaction
- * that was committed and never said so is for `work` to recognise. Any failure is thrown as a StorageFailure, and nothing was written.
- * Relaxed durability is for drafts, and for what can be made anew.
+ * The one way to write. Opens a strict readwrite transaction (on disk before it completes), runs `work` in it and resolves
+ * only when it has completed. `work` may await requests of this transaction and nothing else. When the connection died, as it
+ * does while a phone sleeps, it is opened again and `work` runs once more. If it died between the commit and its notice, the
+ * first run was written as well, so `work` must be safe to repeat. Any failure is thrown as a StorageFailure.
+ * Relaxed durability is for drafts and caches.
  */
 export const write = <T>(
   stores: readonly StoreName[],

@@ -35,7 +35,7 @@ export type OtherPiece =
       readonly sameWay: boolean | null;
     };
 
-/** What the joint will do if the set-up is left as it is, in steps a hand can feel: a thou, or 0.05 mm for what paper tells. */
+/** What the joint will do if the set-up is left as it is, in steps that can be measured by hand: a thou, or 0.05 mm for a paper feeler. */
 interface IfLeft {
   /** How far the flanks of the pair lie apart in angle. */
   readonly mismatch: Radians;

@@ -133,7 +133,7 @@ interface SquareLimits {
   readonly paperAtRim: Radians;
 }
 
-/** How far shoulder and thread may be out of square, summed over both pieces, rad, when `lost` (mm) of the play is gone to lean. First order. */
+/** How far shoulder and thread may be out of square, summed over both pieces, rad, when lean has used up `lost` (mm) of the play. First order. */
 export const squareLimits = (joint: AlignedJoint, lost: Millimetres = mm(0)): Result<SquareLimits> => {
   const bad = badJoint(joint) ?? firstRefusal(length('lost', lost, 6));
   if (bad) return refuse(bad);

@@ -3,7 +3,7 @@ import type { Rig } from '../box/records.ts';
 /**
  * Whether equal leans of tenon and recess cancel or double in the joint. The wall is decided by the dial: if going
  * deeper turns it the same way for both, they are cut on opposite sides of the work, and a lean kept for both
- * cancels; if it turns the other way, on the same side, and it doubles. Not known: reckon with the worse.
+ * cancels; if it turns the other way, on the same side, and it doubles. Not known: the worse is assumed.
  */
 export type Together = 'cancels' | 'doubles' | 'worst-case';
 

@@ -23,12 +23,12 @@ export interface Comparison {
   readonly without: Arm;
   /**
    * `nothing`: no block of four holds a measured box of either lot. `alike`: every box measured the same within its block, so
-   * there is no spread to hold a difference against. Of neither anything more is said.
+   * there is no spread to compare a difference with. For both, the other numbers are zero or null.
    */
   readonly state: 'compared' | 'alike' | 'nothing';
   /** With less without, from within the blocks. */
   readonly difference: number;
-  /** Every difference that the boxes would not clearly speak against at this look; null where they rule none out, or where nothing but the lot differs. */
+  /** Every difference that the boxes do not clearly rule out at this look; null where they rule out none, or where only the lot differs. */
   readonly interval: Interval | null;
   /** The difference as drawn, against all drawings that the blocks could have given. */
   readonly z: number;
@@ -37,10 +37,10 @@ export interface Comparison {
 
 /**
  * With and without compared at a look with this bound on |z|. z is the sum of the with-boxes above their block's mean over its
- * standard deviation when lots are drawn anew within each block; a box without a value drops out of its block. The interval
- * turns the same test round: all shifts d for which z, after taking d from every with-box, stays inside the bound, the roots
- * of a quadratic in d. So it leaves out nought exactly where the answer is clear, and over both looks holds the true shift in
- * 95 of 100 experiments.
+ * standard deviation over all drawings of lots within the blocks; a box without a value drops out of its block. The interval
+ * inverts the same test: all shifts d for which z, after taking d from every with-box, stays inside the bound, the roots of a
+ * quadratic in d. So it excludes zero exactly where the answer is clear, and over both looks holds the true shift in 95 of 100
+ * experiments.
  */
 export const compare = (boxes: readonly Drawn[], bound: number): Comparison => {
   const arms = { with: armOf(boxes, 'with'), without: armOf(boxes, 'without') };
@@ -79,7 +79,7 @@ const NO_DIFFERENCE = { difference: 0, interval: null, z: 0, clear: false } as c
 /** Below it only rounding is left. */
 const NO_SPREAD = 1e-18;
 
-/** Where a x^2 - 2 h x + c stays at or below nought. */
+/** Where a x^2 - 2 h x + c is at or below zero. */
 const between = (a: number, h: number, c: number): Interval | null => {
   if (!(a > 1e-9)) return null;
   const half = Math.sqrt(Math.max(0, h * h - a * c)) / a;

@@ -1,7 +1,7 @@
 import type { Random } from '../random.ts';
 import { ok, type Result, within } from '../result.ts';
 
-/** "Try it both ways": a small experiment of a step that may be varied, its lots drawn beforehand in blocks of four. */
+/** What an experiment on a step asks of one box. Lots are drawn beforehand in blocks of four. */
 export type Lot = 'with' | 'without';
 
 export const BLOCK = 4;

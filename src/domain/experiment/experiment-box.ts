@@ -7,15 +7,15 @@ import type { Reading } from '../setup/reading.ts';
 import type { Lot } from './draw-lots.ts';
 import { measureOf } from './experiment-measure.ts';
 
-/** What an experiment keeps of one box. */
+/** What an experiment needs of one box. */
 export interface ExperimentBox {
   /** What was measured: an angle in rad, turns, or the log of ms; null where it was not, or where the fit is the measure. */
   readonly value: number | null;
-  /** Right at the first trial, or eased once to right: 1, not: 0, never tried: null. */
+  /** 1: right at the first trial fit, or after one easing. 0: not. Null: never tried. */
   readonly fit: number | null;
-  /** Nothing of it can change any more: closed, tried until right, tried twice, or deleted. */
+  /** Its values can no longer change: closed, right at a trial fit, tried twice, or deleted. */
   readonly finished: boolean;
-  /** What was really done with the step; null where the set-ups do not tell. */
+  /** What was really done with the step; null where the set-ups do not show it. */
   readonly did: Lot | null;
 }
 
@@ -43,7 +43,7 @@ export const experimentBoxOf = (
   };
 };
 
-/** From a box's set-ups up to the first that it was cut in: what comes later begins from settings that these left. */
+/** Only from the set-ups up to the first one that the box was cut in, because later ones begin with the settings that these left. */
 const measuredIn = (
   measure: Exclude<ExperimentMeasure, { readonly kind: 'fit' }>,
   runs: readonly RunState[],
@@ -89,7 +89,7 @@ const amountOf = (reading: Reading, of: 'angle' | 'turns'): number | null => {
     : Math.atan2(Math.abs(reading.difference.mm), 2 * reading.radius.mm);
 };
 
-/** Log of the time of all steps that may be timed; null unless each is known exactly. Hold points have none: a clock there would hurry. */
+/** Log of the time of all steps that may be timed; null unless each is known exactly. Hold points have none, because a clock there would hurry people. */
 const logTimeOf = (runs: readonly RunState[]): number | null => {
   const steps = runs.flatMap((run) => run.steps.filter(({ step }) => !step.hold));
   if (steps.some(({ spent, timeUnknown }) => timeUnknown || !spent.exact)) return null;

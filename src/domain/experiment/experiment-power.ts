@@ -41,7 +41,7 @@ const lookAt = (boxes: number, bound: number, expected: Expected): { shift: numb
     const spread = Math.sqrt((4 * middle * (1 - middle)) / boxes);
     return { shift: spread > 0 ? Math.abs(p - q) / spread : 0, bound };
   }
-  // Drawing anew keeps the effect in the spread, so z is a bounded function of the t within blocks: z^2 = 3B t^2/(t^2 + df).
+  // A new drawing of lots leaves the effect in the spread, so z is a bounded function of the t within blocks: z^2 = 3B t^2/(t^2 + df).
   const thrice = (3 * boxes) / BLOCK;
   const df = thrice - 1;
   if (thrice <= bound * bound) return { shift: 0, bound: Number.POSITIVE_INFINITY };
@@ -53,7 +53,7 @@ const lookAt = (boxes: number, bound: number, expected: Expected): { shift: numb
   };
 };
 
-/** What experiments that are planned are weighed by: a fit that goes from 85 to 65 right in 100; a reading or a time that shifts by so much of its spread. */
+/** The effect that power is computed for: a fit that falls from 85 to 65 right in 100; a reading or a time that shifts by 0.8 of its standard deviation. */
 const ASSUMED = { withRate: 0.85, withoutRate: 0.65, effect: 0.8 } as const;
 
 /** Power at one size of experiment. */
@@ -64,7 +64,7 @@ export interface PowerAt {
   readonly reading: number;
 }
 
-/** Every size that can be drawn, so that a screen can tell it while a number is typed. */
+/** Power at every size that can be drawn, so that a screen can show it while a number is typed. */
 export const powerTable = (): readonly PowerAt[] => {
   const sizes: PowerAt[] = [];
   for (let boxes = EXPERIMENT_BOXES.min; boxes <= EXPERIMENT_BOXES.max; boxes += BLOCK)

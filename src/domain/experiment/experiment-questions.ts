@@ -2,7 +2,7 @@ import type { ExperimentMeasure } from '../box/records.ts';
 import type { Procedure } from '../setup/procedure.ts';
 import { mayVary, restsOn } from './experiment-step.ts';
 
-/** A step that can be tried both ways, and what can be measured of it: the one to begin with first. */
+/** A step that an experiment can vary, and what it can measure, the best measure first. */
 export interface ExperimentQuestion {
   readonly step: string;
   readonly sentence: string;
@@ -10,8 +10,8 @@ export interface ExperimentQuestion {
 }
 
 /**
- * The questions a procedure leaves open to an experiment. A reading is offered where it is taken later than the step, does not rest
- * on it, and is no hold point's; it comes first where both guard against the same, for then the step can act on it.
+ * The experiments that a procedure allows. A reading is offered where it is taken after the step, does not rest on it, and is not
+ * a hold point's. It comes first where both guard against the same thing, because then the step can affect it.
  */
 export const experimentQuestions = (procedure: Procedure): readonly ExperimentQuestion[] =>
   procedure.steps.flatMap((step, i): ExperimentQuestion[] => {

@@ -3,7 +3,7 @@ import { BOUNDS, type Comparison, compare } from './compare.ts';
 import type { ExperimentBox } from './experiment-box.ts';
 import { measureOf } from './experiment-measure.ts';
 
-/** How far an experiment is. Between looks nothing is said of the difference, so nothing is in it. */
+/** The progress of an experiment. It holds no difference, because none is shown between looks. */
 interface Progress {
   /** Boxes that took a lot. */
   readonly taken: number;
@@ -28,8 +28,8 @@ export interface Look extends Progress {
 export type ExperimentStatus = (Progress & { readonly look: 'none-yet' }) | Look;
 
 /**
- * An experiment as it stands, every box by its lot as drawn. It is looked at twice: when the boxes of the first half are finished,
- * and when all are.
+ * The status of an experiment, with every box counted by its lot as drawn. There are two looks: when the boxes of the first half
+ * are finished, and when all are.
  */
 export const experimentStatus = (plan: ExperimentPlan, boxes: readonly ExperimentBox[]): ExperimentStatus => {
   const planned = plan.lots.length;

@@ -1,6 +1,6 @@
 import type { Procedure, Step } from '../setup/procedure.ts';
 
-/** Whether a step hangs on another, directly or through others: it is closed where that one is left out. */
+/** Whether a step rests on another, directly or through others; it is closed when that one is skipped. */
 export const restsOn = (
   procedure: Procedure,
   step: Step,

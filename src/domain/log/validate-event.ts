@@ -100,7 +100,7 @@ export const knownEvent = v.variant('kind', [
   v.strictObject({ ...stamped, kind: v.literal('closed'), how: v.picklist(['cut', 'abandoned']) }),
 ]) satisfies v.GenericSchema<unknown, SetUpEvent>;
 
-/** An event of a newer version: its stamp must be sound, the rest is kept as it is. */
+/** An event of a newer version: its stamp must be valid, the rest is stored as it is. */
 export const foreignEvent = v.looseObject({
   ...stamped,
   kind: v.pipe(

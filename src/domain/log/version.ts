@@ -8,7 +8,7 @@ import { canonical } from './canonical.ts';
 export const compareVersions = <K extends Kind>(a: Stored<K>, b: Stored<K>): number =>
   a.rev - b.rev || order(a.writer, b.writer) || order(canonical(a.body), canonical(b.body));
 
-/** Merging two versions: the later one wins, the other is kept as superseded. Equal versions are one. */
+/** Merges two versions: the later one wins, the other is superseded (`loser`, null when both are equal). */
 export const mergeVersions = <K extends Kind>(
   a: Stored<K>,
   b: Stored<K>,

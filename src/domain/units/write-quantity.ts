@@ -74,17 +74,17 @@ export const writePitch = (pitch: Millimetres, unit: 'tpi' | 'mm'): string => {
   return Math.abs(value) < LARGEST ? `${withoutLastZeros(decimal(value, 3))} ${unit}` : NOTHING;
 };
 
-/** Turns without the word, "3 1/2", to the nearest eighth unless told otherwise. */
+/** Turns without the word, "3 1/2", to the nearest eighth by default. */
 export const writeTurns = (count: Turns, how: Fineness = { smallest: 1 / 8 }): string =>
   finely(count, how, true);
 
-/** Degrees with their sign, "40°" or "0.5°", to 1 place unless told otherwise, without idle zeros. */
+/** Degrees with their sign, "40°" or "0.5°", to 1 place by default, without trailing zeros. */
 export const writeDegrees = (angle: Degrees, how: Fineness = { places: 1 }): string => {
   const written = finely(angle, how, false);
   return written === NOTHING ? NOTHING : `${withoutLastZeros(written)}°`;
 };
 
-/** A percentage with its sign, "12 %", whole unless told otherwise. */
+/** A percentage with its sign, "12 %", whole by default. */
 export const writePercent = (percent: number, how: Fineness = { places: 0 }): string => {
   const written = finely(percent, how, false);
   return written === NOTHING ? NOTHING : `${written} %`;

@@ -28,7 +28,7 @@ export interface TabledWood {
   readonly name: string;
   readonly group: WoodGroup;
   readonly strain: Strain;
-  /** Tabled as it stands, or reckoned from the wood's total shrinkage. */
+  /** From the table, or calculated from the wood's total shrinkage. */
   readonly from: 'change-table' | 'shrinkage';
   /** False for a row recalled rather than read. */
   readonly read: boolean;

@@ -27,7 +27,7 @@ const mean = ({ least, greatest }: RimStrain): number => (least + greatest) / 2;
 const rimStrain = ({ strain, grain, change }: MovingPiece): RimStrain => {
   const one = strain.radial * change;
   const other = strain.tangential * change;
-  // A side-grain rim holds the grain and either ring direction; which one is seldom known, so the larger movement is reckoned with.
+  // A side-grain rim holds the grain and either ring direction; which one is seldom known, so the larger movement is assumed.
   return grain === 'side'
     ? { least: Math.min(0, one, other), greatest: Math.max(0, one, other) }
     : { least: Math.min(one, other), greatest: Math.max(one, other) };

@@ -7,7 +7,7 @@ import { spanWords } from '../words/clock.ts';
 import { momentWords } from '../words/day.ts';
 import { boxesWords as words } from './words.ts';
 
-/** One set-up looked back on: its teeth, its time, and every event, those taken back struck through. */
+/** One past set-up: its teeth, its time, and every event; undone events are struck through. */
 export const RunStory = ({ run }: { run: RunState }) => (
   <details>
     <summary>

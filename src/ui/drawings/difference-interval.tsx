@@ -20,7 +20,7 @@ const LINE = 22;
 const at = (boxes: number): number =>
   LEFT + ((WIDTH - 2 * LEFT) * (Math.min(TO, Math.max(FROM, boxes)) - FROM)) / (TO - FROM);
 
-/** A difference with its interval on an axis through nought: a heavy line, a tooth at the estimate. */
+/** A difference with its interval on an axis through zero: a heavy line, a tooth at the estimate. */
 export const DifferenceInterval = ({ low, high, estimate, label, fewer, more }: Props) => (
   <svg class="drawing" viewBox={`0 0 ${WIDTH} 48`} role="img" aria-label={label}>
     <path d={`M${LEFT} ${LINE}H${WIDTH - LEFT}`} stroke="var(--line)" stroke-width="1.5" />

@@ -14,7 +14,7 @@ const WIDTH = 362;
 const LEFT = 10;
 const LINE = 22;
 
-/** What an experiment leaves open, on an axis as long to either side of nought: a heavy line, a tooth at the difference found. */
+/** The interval of an experiment's difference, on an axis with zero in the middle: a heavy line, a tooth at the difference found. */
 export const ExperimentDifference = ({ low, high, difference, label, end }: Props) => {
   const far = 1.1 * Math.max(Math.abs(low), Math.abs(high));
   const at = (value: number): number => WIDTH / 2 + ((WIDTH / 2 - LEFT) * value) / far;

@@ -6,7 +6,7 @@ interface Props {
   readonly low: number;
   readonly high: number;
   readonly usual: number;
-  /** Right end of the axis, the same for all steps that stand together, ms. */
+  /** Right end of the axis, the same for all steps shown together, ms. */
   readonly longest: number;
   readonly label: string;
   /** What a tick says. */
@@ -19,7 +19,7 @@ const WIDTH = 362;
 const LEFT = 10;
 const LINE = 20;
 
-/** One step's usual time with the middle half of its times, on an axis from nought. */
+/** One step's usual time with the middle half of its times, on an axis from zero. */
 export const TimeInterval = ({ low, high, usual, longest, label, axis, withAxis }: Props) => {
   const at = (ms: number): number => LEFT + ((WIDTH - 2 * LEFT) * ms) / longest;
   const marks = ticks(0, longest / 60_000, 3).map((minutes) => ({

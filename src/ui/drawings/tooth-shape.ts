@@ -1,4 +1,4 @@
-/** How a step's tooth stands in the thread strip. Every state has a shape of its own; colour only repeats it. */
+/** The tooth of a step in the thread strip. Every state has a shape of its own; colour only repeats it. */
 export type ToothState =
   | 'passed'
   | 'failed'

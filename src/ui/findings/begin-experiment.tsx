@@ -16,7 +16,7 @@ interface Props {
   readonly power: readonly PowerAt[];
 }
 
-/** Which step, what is measured, how many boxes, and what so many can tell, before the lots are drawn. */
+/** The form that plans an experiment: which step, what is measured, how many boxes, and the power of that many. */
 const BeginExperiment = ({ power }: Props) => {
   const questions = useLive(openQuestions, ['box', 'procedure']).value;
   if (!questions) return null;

@@ -13,7 +13,7 @@ type Unit = 'in' | 'mm';
 
 /** How a measure is written in the user's units: a value, the size of a difference, and the words about it. */
 interface Scale {
-  /** The mean of so many. */
+  /** The mean of that many boxes. */
   readonly mean: (mean: number, measured: number) => string;
   readonly size: (difference: number) => string;
   readonly less: string;
@@ -64,7 +64,7 @@ const scaleOf = (measure: ExperimentMeasure, unit: Unit): Scale => {
 const sideOf = ({ size, less, more }: Scale, difference: number): string =>
   `${size(difference)} ${difference < 0 ? less : more}`;
 
-/** "1.8 thou to 4.3 thou less"; across nought, "1.2 thou less to 0.3 thou more". */
+/** "1.8 thou to 4.3 thou less"; across zero, "1.2 thou less to 0.3 thou more". */
 const rangeWords = (scale: Scale, { low, high }: Interval): string => {
   if (low < 0 && high > 0) return `${sideOf(scale, low)} to ${sideOf(scale, high)}`;
   const [near, far] = low < 0 ? [high, low] : [low, high];

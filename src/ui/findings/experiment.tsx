@@ -9,11 +9,11 @@ import { Lazy } from '../shell/lazy.tsx';
 import { ExperimentResult } from './experiment-result.tsx';
 import { experimentWords as words } from './experiment-words.ts';
 
-/** It has told what it can: at its end, or half way with a clear answer. */
+/** Whether no better answer can come: at its end, or halfway with a clear answer. */
 const hasAnswered = (status: ExperimentStatus): boolean =>
   status.look === 'end' || (status.look === 'half' && status.measured.clear);
 
-/** The experiment under way or the way to begin one, and what earlier ones said. */
+/** The open experiment or a way to begin one, and the results of earlier ones. */
 export const Experiment = ({ found }: { found: Found }) => {
   const experiments = useLive(allExperiments, ['experiment']).value;
   const planning = useSignal(false);

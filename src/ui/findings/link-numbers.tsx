@@ -3,7 +3,7 @@ import type { Interval } from '../../domain/findings/statistics/counts.ts';
 import { inHundred, linkWords, signed } from './link-words.ts';
 import { pWords, ratioWords, numberWords as words } from './number-words.ts';
 
-/** All that stands behind the word for a step, for whoever wants to check it. */
+/** All numbers behind the word for a step, for readers who want to check it. */
 export const LinkNumbers = ({ link }: { link: StepLink }) => {
   const { table, pooled, model, cannot, silent, hardnessAssumed } = link;
   const { a, b, c, d } = table;

@@ -7,7 +7,7 @@ import type { NameOf } from './step-name.ts';
 interface Props {
   readonly link: StepLink;
   readonly nameOf: NameOf;
-  /** Size of the log at which words are weighed again. */
+  /** Size of the log at which the words may change next. */
   readonly next: number;
 }
 
@@ -33,7 +33,7 @@ export const Link = ({ link, nameOf, next }: Props) => {
   );
 };
 
-/** A step of which little can be said: what it can show as, and the rest one tap away. */
+/** A step without a clear link: what it can show as, and the rest one tap away. */
 export const QuietLink = ({ link, nameOf, next }: Props) => {
   const { table, howManyMore, explains } = link;
   const { a, b, c, d } = table;

@@ -59,6 +59,6 @@ export const numberWords = {
 /** A p as it is printed: three places, or "below 0.001". */
 export const pWords = (p: number): string => (p < 0.001 ? 'below 0.001' : p.toFixed(3));
 
-/** An odds or risk ratio; a limit that runs off is said in words. */
+/** An odds or risk ratio; a limit without end is written in words. */
 export const ratioWords = (ratio: number | null): string =>
   ratio === null || !Number.isFinite(ratio) ? 'no limit' : ratio >= 100 ? 'over 100' : ratio.toFixed(2);

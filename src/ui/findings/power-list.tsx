@@ -11,7 +11,7 @@ interface Props {
   readonly boxes: number;
 }
 
-/** What an experiment of this measure can tell: in words for the size that was typed, as numbers for others. */
+/** The power of an experiment: in words for the size that was typed, as numbers for others. */
 export const PowerList = ({ power, measure, boxes }: Props) => {
   const chosen = power.find((at) => at.boxes === boxes);
   const sizes = power.filter((at) => SIZES.includes(at.boxes));

@@ -28,11 +28,11 @@ export interface Allowances {
   readonly silent: number;
 }
 
-/** Older joints than this many say little of how one works now. */
+/** Only the newest joints count: older ones say little about how the turner works now. */
 const NEWEST = 400;
 const LEVEL = 0.8;
 
-/** Prior: the usual clearance of the pitch, give or take 0.08 mm; 0.3 where the tip flat is a guess (0.1 mm of tip is 0.35 of clearance). */
+/** Standard deviation of the prior around the default clearance of the pitch: 0.08 mm; 0.3 where the tip flat is a guess (0.1 mm of tip is 0.35 of clearance). */
 const PRIOR_ERROR = 0.08;
 const PRIOR_ERROR_UNKNOWN_TIP = 0.3;
 /** Log-normal priors of spread and half band: median in mm, standard deviation of the log. Judgement. */

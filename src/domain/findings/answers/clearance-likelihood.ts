@@ -2,7 +2,7 @@ import type { ClearanceTrial } from '../rows/joint-row.ts';
 import { normalCdf } from '../statistics/distributions.ts';
 
 /**
- * What the trials of one fit say of the clearance that this joint wanted, xi: more than `above` + w, less than `below` - w,
+ * What the trials of one fit say about the clearance that this joint wanted, xi: more than `above` + w, less than `below` - w,
  * within w of each of the clearances from `rightFrom` to `rightTo`; w is half the band that feels right.
  */
 export interface Wanted {
@@ -31,7 +31,7 @@ export const wantedBy = (trials: readonly ClearanceTrial[]): Omit<Wanted, 'count
 /** Hundredths of a millimetre: finer than any caliper here, and equal statements can be counted together. */
 const rounded = (clearance: number): number => Math.round(clearance * 100) / 100;
 
-/** No xi could have said all of it, whatever the band: tight, then right or slack at less clearance. */
+/** Whether no xi fits all of it, whatever the band: tight, then right or slack at less clearance. */
 export const contradicts = (w: Omit<Wanted, 'count'>): boolean =>
   w.above >= w.below || w.above >= w.rightFrom || w.rightTo >= w.below;
 
@@ -61,7 +61,7 @@ const TABLE = Float64Array.from({ length: 2 * REACH * PER_UNIT + 2 }, (_, i) =>
   normalCdf(i / PER_UNIT - REACH),
 );
 
-/** The library's normal distribution function, tabled: millions are asked for. Within 2e-6 by straight lines. */
+/** The library's normal distribution function as a table, because millions of values are needed. Linear interpolation is within 2e-6. */
 const phi = (z: number): number => {
   if (z <= -REACH) return 0;
   if (z >= REACH) return 1;

@@ -6,7 +6,7 @@ import { type StepLinks, stepLinks } from './step-links.ts';
 import { type StepTime, stepTimes } from './step-times.ts';
 import { type WoodsByPitch, woodsByPitch } from './woods-by-pitch.ts';
 
-/** Everything the findings say of a log. The rows stay where they were reckoned: a large log has too many to hand over. */
+/** Everything the findings say about a log. The rows stay in the worker: a large log has too many to copy to the page. */
 export interface Findings {
   readonly rows: number;
   readonly firstTries: Readonly<Record<FirstTry, number>>;
@@ -19,7 +19,7 @@ export interface Findings {
   readonly times: readonly StepTime[];
 }
 
-/** Reckons it all, in turn; `onPart` hears the share done, for a page that waits. */
+/** Computes all findings, one after another. `onPart` is called with the share done, 0 to 1. */
 export const findingsOf = (table: JointTable, onPart: (share: number) => void = () => {}): Findings => {
   const firstTries = { right: 0, eased: 0, failed: 0, scrapped: 0, unknown: 0 };
   for (const { firstTry } of table.rows) firstTries[firstTry]++;

@@ -5,7 +5,7 @@ import { cholesky, inverse, logDeterminant, solve } from '../statistics/cholesky
 import type { Interval } from '../statistics/counts.ts';
 import { normalCdf } from '../statistics/distributions.ts';
 
-/** What woods of a hardness do at a pitch: plain numbers, so that a worker can hand it over. Ask it by `heldAt`. */
+/** What woods of a hardness do at a pitch: plain numbers, so that a worker can send it. Read it with `heldAt`. */
 interface HardnessCurve {
   /** One normal belief for each spread of woods tried: weight, coefficients that all woods share, their covariance. */
   readonly parts: readonly {

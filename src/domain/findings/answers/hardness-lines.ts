@@ -11,13 +11,13 @@ interface AtHardness extends Interval {
 /** One pitch along the hardness. */
 interface HardnessLine {
   readonly pitch: Millimetres;
-  /** Joints of this pitch behind it; the others lend to it. */
+  /** Joints of this pitch. Those of other pitches are pooled into the curve too. */
   readonly joints: number;
   /** From soft to hard. */
   readonly points: readonly AtHardness[];
 }
 
-/** The curve of hardness, reckoned out at every pitch of the log, the most tried first. */
+/** The hardness curve at every pitch of the log, the most tried pitch first. */
 export interface ByHardness {
   readonly lines: readonly HardnessLine[];
   readonly joints: number;

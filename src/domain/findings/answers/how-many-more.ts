@@ -2,22 +2,22 @@ import type { TwoByTwo } from '../statistics/counts.ts';
 import { sizeOf } from '../statistics/counts.ts';
 import { exactPower, type Prospect } from '../statistics/exact-power.ts';
 
-/** How many more boxes give an even chance, and four in five, of a clear answer. 'past' is more than a log will give. */
+/** How many more boxes give an even chance, and four in five, of a clear answer. 'past': more than a log will ever hold. */
 export interface HowManyMore {
   readonly fifty: number | 'past';
   readonly eighty: number | 'past';
 }
 
-/** Beyond so many more boxes, waiting is no answer. */
+/** More boxes than this are not worth waiting for. */
 const MOST_MORE = 300;
-/** A log of this size that has not settled it will not. */
+/** A log of this size that has not settled the question never will. */
 const LARGE = 500;
 const FEWEST_MISSED = 3;
 
 /**
  * From the difference so far, shrunk by adding one box to each cell (the one seen is more often luck than not), at the share
- * missed so far. Null with fewer than three missed or none done, or when missing has not gone worse: then no number of boxes
- * is promised to show that it does.
+ * missed so far. Null with fewer than three missed or none done, or when boxes that missed the step did no worse,
+ * because then no number of boxes can be expected to show that they do.
  */
 export const howManyMore = (table: TwoByTwo): HowManyMore | null => {
   const boxes = sizeOf(table);

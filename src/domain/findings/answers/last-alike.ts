@@ -1,7 +1,7 @@
 import type { Box } from '../../box/records.ts';
 import { firstFit, threadWood } from '../../box/story.ts';
 
-/** The wood and pitch in hand, and the last boxes tried in them: useful from the second box on. */
+/** The wood and pitch of the newest box, and the last boxes tried in them. Useful from the second box on. */
 export interface LastAlike {
   readonly wood: string;
   /** As it was typed. */
@@ -10,7 +10,7 @@ export interface LastAlike {
   readonly boxes: readonly string[];
 }
 
-/** So many are worth a look. */
+/** Most boxes listed. */
 const LAST = 5;
 
 /** By the lid of the newest box, tried or not; null in an empty log. */

@@ -4,7 +4,7 @@ import type { Symptom } from '../rows/joint-row.ts';
 
 /**
  * Whether geometry lets a missed step show as a symptom. `explains`: it can. `cannot`: it can not. `either`: it may follow
- * indirectly, so it speaks neither for nor against.
+ * indirectly, so it counts neither for nor against the step.
  */
 type Mechanism = 'explains' | 'either' | 'cannot';
 

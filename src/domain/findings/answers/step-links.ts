@@ -13,11 +13,11 @@ import { checkpoint, type Wording } from './wording.ts';
 /** One step against the first trial fit, as numbers. Rates are shares (0 to 1); the page shows boxes in 100. */
 export interface StepLink {
   readonly step: string;
-  /** The word, as the log stood when words last changed. */
+  /** The wording, from the boxes up to the last checkpoint. */
   readonly wording: Wording;
   /** a: missed and failed in a way it can explain; b: missed and not; c, d: the same where it was done. */
   readonly table: TwoByTwo;
-  /** Boxes that say nothing of this step, by reason. */
+  /** Boxes that tell nothing about this step, by reason. */
   readonly silent: Readonly<Record<SilentBecause, number>>;
   readonly explains: readonly Symptom[];
   readonly cannot: readonly Symptom[];
@@ -34,7 +34,7 @@ export interface StepLink {
   readonly sameEverywhere: number | null;
   /** The model beside it: odds ratio, standardised difference, p; null while the step or the outcome does not vary. */
   readonly model: ModelNumbers | null;
-  /** p of the test that lets boxes of one day or set-up share their luck; null when none do. */
+  /** p of the test that allows for clusters of boxes (one day, one set-up); null when there are none. */
   readonly clusterP: number | null;
   /** Largest p of the three tests. */
   readonly p: number;
@@ -58,7 +58,7 @@ export interface StepLinks {
   readonly links: readonly StepLink[];
   /** Boxes with a first trial. */
   readonly boxes: number;
-  /** The words speak of the first so many of them; 0: not yet. */
+  /** How many of them, the oldest first, the wordings are based on; 0: none yet. */
   readonly wordsAt: number;
   readonly wordsNext: number;
 }

@@ -67,7 +67,7 @@ const timesOf = (
   return { exact, unknown };
 };
 
-/** Log median of each session, numbered in order: one hurried day is one point, however many boxes it had. */
+/** Log median of each session, numbered in order, so that one hurried day is one point however many boxes it had. */
 const sessionMedians = (times: readonly Timed[]): readonly { x: number; y: number }[] => {
   const sessions = [...groupBy(times, ({ day }) => day).values()];
   return sessions
@@ -116,8 +116,8 @@ const placeOf = (value: number, sorted: readonly number[]): number => {
 const MOST_TIMES = 150;
 
 /**
- * From joints whose other steps all have exact times. Null when there are too few. Hold points are not in it, so it cannot
- * speak of them.
+ * From joints whose other steps all have exact times. Null when there are too few. Hold points are not in it, so it says
+ * nothing about them.
  */
 const timeWithout = (rows: readonly JointRow[], key: string): Shift | null => {
   const groups = { done: [] as number[], missed: [] as number[] };

@@ -10,7 +10,7 @@ import { mechanismOf } from './mechanism.ts';
 import { hardnessOf, modelUpper, type StepModel, stepModel } from './step-model.ts';
 import { isGated, type LinkEvidence, NO_SIGN_BELOW, type Wording, wordFor } from './wording.ts';
 
-/** What the tests say of one step, before it is dressed for showing. */
+/** What the tests say about one step. */
 export interface Weighed {
   readonly step: StepMeaning;
   readonly seen: readonly Seen[];
@@ -68,7 +68,7 @@ const missedIds = (seen: readonly Seen[]): string =>
     .map(({ row }) => `${row.log} ${row.id}`)
     .join('\n');
 
-/** Only a harmful lean counts against a step: boxes that missed it had more of the faults it cannot cause. */
+/** The negative control: it counts only when boxes that missed the step had more of the faults that it cannot cause. */
 const controlOf = (seen: readonly Seen[], stratum: (row: JointRow) => string): Weighed['control'] => {
   const test = exactOverStrata(strataOf(seen, ({ control }) => control, stratum));
   return {
@@ -77,7 +77,7 @@ const controlOf = (seen: readonly Seen[], stratum: (row: JointRow) => string): W
   };
 };
 
-/** The word for each step, Holm's adjustment over those that pass the gate included. */
+/** The wording for each step, with Holm's adjustment over the steps that pass the gate. */
 export const wordingsOf = (all: readonly Weighed[]): readonly Wording[] => {
   const evidence = all.map((weighed) => evidenceOf(weighed, all));
   const gated = evidence.filter(isGated);
@@ -104,13 +104,13 @@ const evidenceOf = (weighed: Weighed, all: readonly Weighed[]): LinkEvidence => 
     beside: () => besideStrongest(weighed, all),
     upper: [] as readonly (number | null)[],
   };
-  // The model's upper end costs a profile; it is only asked for where it can matter.
+  // The model's upper end takes a whole profile, so it is computed only where it can matter.
   if (!isGated(evidence)) return evidence;
   const crude = newcombeDifference(table, 0.9).high;
   return { ...evidence, upper: [crude, crude < NO_SIGN_BELOW && model ? modelUpper(model, 0.9) : null] };
 };
 
-/** Steps skipped together borrow each other's links. What is left of this one when the strongest other is in the model too? */
+/** Steps that are skipped together share their links. This is what is left of one with the strongest other in the model too. */
 const besideStrongest = (weighed: Weighed, all: readonly Weighed[]): ReturnType<LinkEvidence['beside']> => {
   const others = all.filter((other) => other !== weighed && isGated(countsOf(other)));
   const strongest = others.sort((a, b) => a.p - b.p || (a.step.key < b.step.key ? -1 : 1))[0];
@@ -122,7 +122,7 @@ const besideStrongest = (weighed: Weighed, all: readonly Weighed[]): ReturnType<
   };
 };
 
-/** Rounding must not make a direction out of nothing. */
+/** Rounding must not turn zero into a direction. */
 const signOf = (x: number): number => (Math.abs(x) < 1e-9 ? 0 : Math.sign(x));
 
 const tableOf = (seen: readonly Seen[], happened: (one: Seen) => boolean): TwoByTwo => {

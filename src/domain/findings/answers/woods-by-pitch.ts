@@ -15,7 +15,7 @@ export interface WoodAtPitch {
   readonly held: Proportion;
   /** Held share by its own counts alone (90 %). */
   readonly alone: Interval;
-  /** Held share with what the other woods lend it (90 %). */
+  /** Held share, pooled with other woods (90 %). */
   readonly pooled: Omit<PooledShare, 'belief'>;
   /** Right at the first trial, eased once included; faults of size and alignment count here. */
   readonly right: Proportion;
@@ -46,7 +46,7 @@ const HOLDS_FROM = 0.8;
 const SURE = 0.8;
 const LEVEL = 0.9;
 
-/** Each wood's record by pitch. Joints with a hardener are kept apart; the thread-bearing wood is credited, a ring for its lid. */
+/** Each wood's record by pitch. Joints with a hardener are kept apart; they count for the wood that carries the thread: a ring's, where there is one. */
 export const woodsByPitch = (table: JointTable): WoodsByPitch => {
   const rows = inTimeOrder(table.rows).filter((row) => row.firstTry !== 'unknown');
   const groups = groupBy(

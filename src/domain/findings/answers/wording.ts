@@ -1,10 +1,10 @@
 /**
- * The rule by which numbers become words: all of it, in this one file. The app explains it as it stands here.
+ * The rule by which numbers become words, all of it in this one file. The app explains the same rule.
  * Five words, from the cautious end: too few to tell, no sign of one, possible, strong, and the other way round.
  */
 export type Word = 'too-few' | 'no-sign' | 'possible' | 'strong' | 'the-other-way';
 
-/** Why the word is no stronger. */
+/** Why the word is not stronger. */
 export type Because =
   /** Fewer than five missed, done, failed or right. */
   | 'gate'
@@ -12,7 +12,7 @@ export type Because =
   | 'wide'
   /** Crude, pooled and modelled figures do not all point one way. */
   | 'disagree'
-  /** Not rare enough once all steps asked about are counted, or once the strongest other one stands beside it. */
+  /** Not rare enough after adjustment for all steps tested, or with the strongest other step in the model. */
   | 'several-steps'
   /** No symptom of this step is known to mechanics. */
   | 'no-mechanism'
@@ -24,7 +24,7 @@ export type Because =
 export interface Wording {
   readonly word: Word;
   readonly because: Because | null;
-  /** The step beside which little of it is left, where that is why. */
+  /** The other step with which little of the link is left, where that is the reason. */
   readonly beside?: string;
 }
 
@@ -44,11 +44,11 @@ export interface LinkEvidence {
   readonly controlP: number;
   readonly explainsSomething: boolean;
   readonly sameBoxesAs: readonly string[];
-  /** The other step with the strongest link, and p in the model that holds both (1 if it turns round there), times the others it was chosen from; null: no other. */
+  /** The other step with the strongest link, and p in the model that holds both (1 if its sign is reversed there), times the number of other steps; null when there is none. */
   readonly beside: () => { readonly step: string; readonly p: number } | null;
 }
 
-/** So many of each, or nothing is said. */
+/** With fewer of any of them, the word is "too few". */
 export const GATE = 5;
 const STRONG_P = 0.02;
 const POSSIBLE_P = 0.05;
@@ -57,8 +57,8 @@ const CONTROL_P = 0.1;
 export const NO_SIGN_BELOW = 0.2;
 
 /**
- * Words change only when a log has grown to one of these sizes, then at every further 250: looking for luck at each new box
- * would find it. Numbers change always.
+ * Words change only when a log has grown to one of these sizes, then at every further 250: a rule that looks
+ * again at each new box would report chance results. Numbers change with every box.
  */
 const CHECKPOINTS = [20, 30, 45, 60, 90, 120, 180, 250, 350, 500];
 const THEN_EVERY = 250;

@@ -27,19 +27,19 @@ const HIDES: ReadonlySet<string> = new Set([
   'thin-or-double-cut',
 ]);
 
-/** What a trial says of size, or null. A lid that will not start is tight only if the pieces truly overlap. */
+/** How tight a trial fit felt, or null when it tells nothing about size. A lid that will not start is tight only if the pieces truly overlap. */
 const feltIn = (trial: Trial, clearance: number): ClearanceTrial['felt'] | null => {
-  const told = [...trial.goingOn, ...(trial.seated ? [trial.seated] : []), ...trial.threads];
-  if (told.some((word) => HIDES.has(word))) return null;
+  const noted = [...trial.goingOn, ...(trial.seated ? [trial.seated] : []), ...trial.threads];
+  if (noted.some((word) => HIDES.has(word))) return null;
   if (trial.right) return 'right';
   if (trial.goingOn.includes('will-not-start')) return clearance <= 0 ? 'tight' : null;
   const words = new Set(trial.goingOn.map((word) => SIZE[word]).filter((v) => v !== undefined));
-  // Tight and slack at once is about something else than size; free with play is slack.
+  // Tight and slack at once has another reason than size; free with play is slack.
   if (words.has('tight') && words.size > 1) return null;
   return words.has('slack') ? 'slack' : ([...words][0] ?? null);
 };
 
-/** The trials of a box that say something of size, with the clearance as it was at each. */
+/** The trial fits of a box that tell something about size, with the clearance at each. */
 export const clearanceTrialsOf = (
   box: Box,
   given: Pick<Given, 'rig' | 'caliper'>,

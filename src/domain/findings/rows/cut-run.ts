@@ -3,7 +3,7 @@ import type { Step } from '../../setup/procedure.ts';
 
 type StepMeant = Pick<Step, 'key' | 'sentence' | 'guards' | 'hold'>;
 
-/** What the rows need of a folded set-up: a small part, so that ten thousand of them fit into a phone. */
+/** The part of a folded set-up that the rows need, small enough for ten thousand of them in a phone's memory. */
 export interface CutRun
   extends Pick<RunState, 'runId' | 'part' | 'closed' | 'fromRun' | 'contested' | 'readOnly'> {
   readonly steps: readonly CutStep[];
@@ -16,8 +16,8 @@ export interface CutStep extends Pick<StepState, 'status'> {
 }
 
 /**
- * Keeps that part of each set-up, and equal steps once: every set-up brings its own copy of its procedure. They share those of
- * the set-ups kept `before`.
+ * Cuts set-ups down to that part. Equal steps become one object, shared with the set-ups in `before`, because every set-up
+ * carries its own copy of its procedure.
  */
 export const cutRuns = (before: Iterable<CutRun> = []): ((run: RunState) => CutRun) => {
   const stepsBefore = new Set<StepMeant>();
@@ -26,9 +26,9 @@ export const cutRuns = (before: Iterable<CutRun> = []): ((run: RunState) => CutR
   const shared = (step: Step): StepMeant => {
     const { key, sentence, guards, hold } = step;
     const name = nameOf(step);
-    const kept = known.get(name) ?? { key, sentence, guards, hold };
-    known.set(name, kept);
-    return kept;
+    const one = known.get(name) ?? { key, sentence, guards, hold };
+    known.set(name, one);
+    return one;
   };
   return ({ runId, part, closed, fromRun, contested, readOnly, steps }) => ({
     ...{ runId, part, closed, fromRun, contested, readOnly },

@@ -17,8 +17,8 @@ export interface Seen {
 const MISSED: ReadonlySet<StepOutcome> = new Set(['skipped', 'left-failing']);
 
 /**
- * Missed in at least one part, done in all that needed it, or nothing to say: a part whose record is missing could have
- * been either, so it silences a "done" but not a "missed".
+ * `missed` in at least one part, `done` in every part that needed it, or the reason why neither is known. A part without a record
+ * could have been either, so it rules out "done" but not "missed".
  */
 export const exposureOf = (row: JointRow, key: string): 'missed' | 'done' | SilentBecause => {
   const recess = row.steps.recess[key]?.outcome;
@@ -38,7 +38,7 @@ export const otherSkips = (row: JointRow, key: string): number => {
   return skips;
 };
 
-/** The joints that say something of a step, in the order given, and how many do not, by reason. */
+/** The joints that tell something about a step, in the order given, and the number of the others by reason. */
 export const seenFrom = (
   rows: readonly JointRow[],
   step: StepMeaning,

@@ -5,8 +5,8 @@ import type { Guard } from '../../setup/procedure.ts';
 import type { Millimetres } from '../../units/brands.ts';
 
 /**
- * Where a step stood when its part was cut, after all re-openings, those between passes included. What was carried over
- * counts as what it was.
+ * The outcome of a step when its part was cut, after every re-opening, also between passes. A step that was carried over counts
+ * as what it was in the earlier set-up.
  */
 export type StepOutcome = 'done' | 'skipped' | 'left-failing' | 'not-needed' | 'not-recorded';
 
@@ -21,12 +21,12 @@ export interface StepAtCut {
 export type Symptom = Exclude<GoingOn, 'free'> | Exclude<Seated, 'flush'> | Exclude<ThreadState, 'sound'>;
 
 /**
- * What the first trial fit said. `eased`: tight, then right after a single easing, which is good practice and no failure.
+ * How the first trial fit went. `eased`: tight, then right after a single easing, which is good practice and no failure.
  * `scrapped`: given up for the thread before any trial. `unknown`: never tried.
  */
 export type FirstTry = 'right' | 'eased' | 'failed' | 'scrapped' | 'unknown';
 
-/** One trial that says something of size: the clearance as computed at that depth, and how it went on. */
+/** One trial fit that tells something about size: the clearance computed for that depth, and how the fit felt. */
 export interface ClearanceTrial {
   /** Diametral flank clearance, mm; negative is interference. */
   readonly clearance: Millimetres;
@@ -78,7 +78,7 @@ export interface JointTable {
   readonly leftOut: Readonly<Record<string, number>>;
 }
 
-/** Crests that would not hold: the wood's own failure, told apart from size and alignment. */
+/** Symptoms of crests that broke: a failure of the wood, not of size or alignment. */
 const CRUMBLED: ReadonlySet<Symptom> = new Set(['chipped', 'furry', 'torn']);
 
 /** Did the crests come out whole? A joint given up for its thread did not. */

@@ -1,8 +1,8 @@
 import type { CutRun, CutStep } from './cut-run.ts';
 
 /**
- * Names how set-ups are folded and what is kept of them. Raise it with every change of the fold, of `CutRun` or of the packing:
- * what an earlier rule has kept is then folded anew.
+ * Version of the fold, of `CutRun` and of the packing. Raise it with every change of one of them: what was cached under an
+ * earlier version is then folded again.
  */
 export const FOLD_RULE = 'runs 1';
 

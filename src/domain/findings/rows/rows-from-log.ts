@@ -16,7 +16,7 @@ import type {
   Symptom,
 } from './joint-row.ts';
 
-/** What the wood tables say of a wood. */
+/** What the wood tables hold on a wood. */
 export interface WoodFacts {
   readonly group: string;
   /** Side hardness, newton. */
@@ -163,7 +163,7 @@ const TIGHT = new Set<Symptom>([
   'gap-all-round',
 ]);
 
-/** What the first trial fit of a box said. */
+/** How the first trial fit of a box went. */
 export const firstTryOf = (box: Box): FirstTry => {
   const [first, second] = box.trials;
   if (!first) return box.closing?.scrapReason === 'thread' ? 'scrapped' : 'unknown';

@@ -87,7 +87,7 @@ const columnsOf = (table: JointTable): readonly RowColumn[] => [
   ),
 ];
 
-/** A cell of a sheet; null is an empty one. Whoever writes it to a file escapes it. */
+/** A cell of a sheet; null is an empty one. The code that writes the file escapes it. */
 type SheetCell = string | number | null;
 
 /** The rows as a sheet, oldest first, under a heading of column names. */

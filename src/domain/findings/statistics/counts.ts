@@ -1,4 +1,4 @@
-/** So many of so many: whole numbers, 0 <= events <= total. */
+/** A count out of a total: whole numbers, 0 <= events <= total. */
 export interface Proportion {
   readonly events: number;
   readonly total: number;

@@ -30,7 +30,7 @@ export const pooledOdds = (strata: readonly TwoByTwo[], level: Level = 0.95): Po
   return { odds: r / s, logError, low: r / s / reach, high: (r / s) * reach };
 };
 
-/** A stratum says something only when all four of its margins are filled. */
+/** A stratum is informative only when all four of its margins are above zero. */
 const isInformative = (t: TwoByTwo): boolean =>
   t.a + t.b > 0 && t.c + t.d > 0 && t.a + t.c > 0 && t.b + t.d > 0;
 

@@ -33,7 +33,7 @@ const LIGHTEST = 1e-4;
 
 /**
  * Shares that lean on each other: each is Beta(m k, (1 - m) k) before its counts, and the answer is averaged over a grid of
- * m and k by how well they tell all the counts together. (Taking the single best m and k instead makes intervals far too
+ * m and k by the likelihood of all the counts together. (Taking the single best m and k instead makes intervals far too
  * short.) An empty cell gets what the others say of it; no cells, no answers.
  */
 export const pooledShares = (cells: readonly Proportion[], level = 0.9): readonly PooledShare[] => {

@@ -1,7 +1,7 @@
 export interface Callout {
   /** Tells it from the others however place and text change. */
   readonly name: string;
-  /** The place it speaks of. */
+  /** The place that it names. */
   readonly at: readonly [x: number, y: number];
   readonly text: string;
   readonly look?: boolean;
@@ -42,7 +42,7 @@ export const spread = (wanted: readonly number[], apart: number, low: number, hi
 };
 
 const APART = 20;
-/** Labels stand in such steps, so that they keep still while the places they speak of creep. */
+/** Labels move in steps of this size, so that they stay still while the places that they name move slightly. */
 const STEP = 4;
 
 export const placeCallouts = (

@@ -112,7 +112,7 @@ export const sectionFigure = ({ threads, labels = {}, ...pair }: SectionOf): Sec
   };
 };
 
-/** Growth lines lie to so many units: wood for show need not be drawn anew at every move of a slider. */
+/** Growth lines lie to so many units: decorative lines need not be drawn again at every move of a slider. */
 const GRAIN_STEP = 4;
 
 /** A few growth lines in either body, along the axis. */

@@ -23,7 +23,7 @@ const OneLine = ({ figure, kind, at }: OfFigure & { kind: Kind; at: number }) =>
   <polyline points={usePicked(figure, (drawn) => drawn[kind][at] ?? '')} />
 );
 
-/** The labels that the figure has, each kept while others come and go. */
+/** The labels that the figure has, each a lasting element while others appear and disappear. */
 export const Labels = ({ figure, dots }: OfFigure & { dots: string }) => {
   const names = usePicked(figure, ({ callouts }) => callouts.map(({ name }) => name).join(' ')).value;
   return (

@@ -7,7 +7,7 @@ import { Unplugged } from '../kit/tools.tsx';
 
 const marks = Array.from({ length: 20 }, (_, i) => `rotate(${i * 18} 306 92)`);
 
-/** Power off, cutter turned by hand until it ticks the work; dial at nought. */
+/** Power off, cutter turned by hand until it ticks the work; dial at zero. */
 export default ({ labelled }: StepDrawingProps) => (
   <Sheet
     of="touch-off"
