@@ -1,5 +1,5 @@
 import type { Bodies, Kind } from '../domain/box/records.ts';
-import { changeRecord, getRecord, listRecords, type Alongside } from '../storage/records.ts';
+import { type Alongside, changeRecord, getRecord, listRecords } from '../storage/records.ts';
 import { announce } from './changes.ts';
 import { type Act, attempt } from './failure.ts';
 import { author, logId } from './session.ts';
