@@ -33,7 +33,7 @@ const takeIn = async (page: Page, backup: Uint8Array): Promise<void> => {
 
 const openExperiment = async (page: Page): Promise<void> => {
   await page.getByRole('link', { name: 'Findings' }).click();
-  await page.getByRole('heading', { name: 'Try it both ways' }).waitFor({ timeout: 30_000 });
+  await page.getByRole('heading', { name: 'Test a step' }).waitFor({ timeout: 30_000 });
 };
 
 /** The experiment as it lies in the store. */
@@ -54,13 +54,13 @@ test('an experiment by a reading: planned, told at the Bench, under way, and fin
   await takeIn(page, backupOfBoxes(20260701, 3));
 
   await openExperiment(page);
-  await page.getByRole('button', { name: 'Plan an experiment' }).tap();
+  await page.getByRole('button', { name: 'Plan a test' }).tap();
   await page.getByLabel('Which step?').selectOption('square-banjo');
   const reading = page.getByRole('radio', { name: /^The reading at “Back off the cone/ });
   expect(await reading.isChecked()).toBe(true);
   await page.getByLabel(/^How many boxes/).fill(String(BOXES));
   await page.getByText(/^With 20 boxes: \d\d chances in 100 of a clear answer/).waitFor();
-  await page.getByRole('button', { name: 'Draw the lots' }).tap();
+  await page.getByRole('button', { name: 'Assign boxes' }).tap();
   await page.getByText(`0 of ${BOXES} boxes; first look at ${BOXES / 2}.`).waitFor();
   const drawn = await storedExperiment(page);
   expect(drawn.body.measure).toMatchObject({ kind: 'reading', step: 'gap', of: 'angle' });
@@ -132,8 +132,8 @@ test('an experiment by a reading: planned, told at the Bench, under way, and fin
   expect(await page.locator('.experiment').textContent()).not.toMatch(/NaN|undefined|null|Infinity/);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await page.getByRole('button', { name: 'Put the result away' }).tap();
-  await page.getByRole('heading', { name: 'Earlier experiments' }).waitFor();
-  await page.getByRole('button', { name: 'Plan an experiment' }).waitFor();
+  await page.getByRole('heading', { name: 'Earlier tests' }).waitFor();
+  await page.getByRole('button', { name: 'Plan a test' }).waitFor();
   expect(errors).toEqual([]);
   await context.close();
 });

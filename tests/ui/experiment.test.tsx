@@ -45,7 +45,7 @@ const open = async () => {
 };
 const plan = async () => {
   await open();
-  fireEvent.click(await screen.findByRole('button', { name: 'Plan an experiment' }));
+  fireEvent.click(await screen.findByRole('button', { name: 'Plan a test' }));
   return screen.findByLabelText(/How many boxes/);
 };
 const only = async () => {
@@ -88,7 +88,7 @@ describe('to plan an experiment', () => {
     expect((reading as HTMLInputElement).checked).toBe(true);
     screen.getByText(/The first reading of each box counts/);
     fireEvent.input(boxes, { target: { value: '12' } });
-    fireEvent.click(screen.getByRole('button', { name: 'Draw the lots' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Assign boxes' }));
     await waitFor(async () => expect(await allExperiments()).toHaveLength(1));
     const { lots, step, measure } = await only();
     expect(step).toBe('square-banjo');
@@ -126,7 +126,7 @@ describe('to plan an experiment', () => {
   it('refuses too few boxes beside the field, and keeps what was typed', async () => {
     const boxes = await plan();
     fireEvent.input(boxes, { target: { value: '3' } });
-    fireEvent.click(screen.getByRole('button', { name: 'Draw the lots' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Assign boxes' }));
     await waitFor(() => screen.getByRole('alert'));
     expect((boxes as HTMLInputElement).value).toBe('3');
     expect(await allExperiments()).toEqual([]);
@@ -211,19 +211,19 @@ describe('an experiment under way', () => {
     await screen.findByText('Half way: no clear answer.');
     screen.getByText('24 of 40 boxes; last look at 40.');
     screen.getByText(/^Go on to the end/);
-    screen.getByRole('button', { name: 'Give the experiment up' });
+    screen.getByRole('button', { name: 'Cancel this test' });
   });
 
   it('given up before it has told anything, asks nothing more and is told of no more', async () => {
     await beginExperiment('trial', SQUARE, FIT, 8);
     await takeLot(planned('box 0'), PROCEDURE);
     await open();
-    fireEvent.click(await screen.findByRole('button', { name: 'Give the experiment up' }));
+    fireEvent.click(await screen.findByRole('button', { name: 'Cancel this test' }));
     await waitFor(async () => expect((await only()).givenUp).toBe(true));
     expect(await askedOf(planned('box 0'))).toBeNull();
     await open();
-    await screen.findByRole('button', { name: 'Plan an experiment' });
-    expect(screen.queryByRole('heading', { name: 'Earlier experiments' })).toBeNull();
+    await screen.findByRole('button', { name: 'Plan a test' });
+    expect(screen.queryByRole('heading', { name: 'Earlier tests' })).toBeNull();
   });
 });
 
@@ -245,8 +245,8 @@ describe('a finished experiment', () => {
     screen.getByText(/^z -\d\.\d\d, clear from 1\.98 on/);
     expect(say()).not.toMatch(/NaN|undefined|null|Infinity|caused|significant/);
     fireEvent.click(screen.getByRole('button', { name: 'Put the result away' }));
-    await screen.findByRole('heading', { name: 'Earlier experiments' });
-    screen.getByRole('button', { name: 'Plan an experiment' });
+    await screen.findByRole('heading', { name: 'Earlier tests' });
+    screen.getByRole('button', { name: 'Plan a test' });
     screen.getByText('At the end: a clear answer.');
   });
 
@@ -263,7 +263,7 @@ describe('a finished experiment', () => {
     await keep(inventedExperiment({ measure: { kind: 'time' } }));
     await open();
     await screen.findByText(/^The first set-up took \d+ % (less|more) time with the step\./);
-    screen.getByText(/no leave to skip it/);
+    screen.getByText(/not a reason to skip it/);
     const { measure: _, ...old } = inventedExperiment({ seed: 3 }).plan;
     for (const plan of [inventedExperiment({ measure: FIT, seed: 3 }).plan, old]) {
       globalThis.indexedDB = new IDBFactory();
@@ -275,7 +275,7 @@ describe('a finished experiment', () => {
         /^\d+ (more|fewer) in 100 were right with the step\. It may be anything from \d+ fewer in 100 to \d+ more in 100\.$/,
       );
       expect(say()).not.toMatch(/Second, the fit/);
-      screen.getByText('That is no leave to skip it.');
+      screen.getByText('That is not a reason to skip it.');
     }
   });
 
@@ -307,7 +307,7 @@ describe('a finished experiment', () => {
     await open();
     await screen.findByText('Half way: a clear answer.');
     fireEvent.click(screen.getByRole('button', { name: 'Stop here and put the result away' }));
-    await screen.findByRole('heading', { name: 'Earlier experiments' });
+    await screen.findByRole('heading', { name: 'Earlier tests' });
     screen.getByText('Half way: a clear answer.');
   });
 });

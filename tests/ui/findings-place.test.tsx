@@ -140,7 +140,7 @@ describe('two years of boxes', () => {
   });
 
   it('never say that one thing made the other, nor take "no sign" for leave to skip', async () => {
-    await screen.findByRole('heading', { name: 'Try it both ways' });
+    await screen.findByRole('heading', { name: 'Test a step' });
     expect(say()).not.toMatch(/\bcaused\b|\bbecause of\b|significant/i);
     const quiet = screen.queryByRole('heading', { name: 'No sign of one' });
     if (quiet) expect(quiet.nextElementSibling?.textContent).toMatch(/None of this is a reason to skip/);

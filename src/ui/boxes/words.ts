@@ -68,5 +68,5 @@ export const boxesWords = {
   hardener: { none: 'no hardener', 'thin-ca': 'thin CA', sealer: 'sealer', wax: 'wax' },
   spent: (time: string) => `${time} in all`,
   passedAway: (time: string) => `away ${time}`,
-  undone: 'taken back',
+  undone: 'undone',
 } as const;

@@ -45,7 +45,7 @@ export const DRAWING_LABELS: Readonly<Record<DrawingKey, readonly string[]>> = {
   'square-banjo': ['1 no gap', '2 clamp', 'bed'],
   'lock-post': ['1 collar down', '2 lock', 'banjo'],
   gap: ['2 card in here?', '1 off', '3 and here?'],
-  'seat-chuck': ['3 chuck home', '2 wipe', '1 jig pulled back'],
+  'seat-chuck': ['3 chuck seated', '2 wipe', '1 jig pulled back'],
   cutter: ['2 cutter in', '3 draw-bar tight', '3 collet tight', '1 board out'],
   'banjo-back': ['same square', '1 bring it back', '2 clamp'],
   shake: ['does it give?', 'one finger'],

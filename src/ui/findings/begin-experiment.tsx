@@ -30,7 +30,7 @@ const Plan = ({
   power,
 }: Props & { questions: readonly ExperimentQuestion[]; first: ExperimentQuestion }) => {
   const id = useId();
-  const form = useForm('both ways', { step: first.step, measure: '0', boxes: '40' });
+  const form = useForm('experiment', { step: first.step, measure: '0', boxes: '40' });
   const question = questions.find((each) => each.step === form.values.value.step) ?? first;
   const measure = question.measures[Number(form.values.value.measure)] ?? question.measures[0];
   const begin = useAct(async (fresh) => {

@@ -104,14 +104,14 @@ export const resultWords = {
     if (!measured.clear)
       return look === 'half'
         ? 'Go on to the end; until then nothing more is told.'
-        : 'That is no leave to skip it.';
+        : 'That is not a reason to skip it.';
     const made =
       'The lots chose the boxes, so it was the step that made the difference, or luck (under 1 in 20 over both looks). You knew the lot, and lots cannot even that out.';
     const better = kind === 'fit' ? measured.difference > 0 : measured.difference < 0;
     if (better) return made;
     return `${made} ${
       kind === 'time'
-        ? 'What it guards against is not in the time: that is no leave to skip it.'
+        ? 'What it guards against is not in the time: that is not a reason to skip it.'
         : 'See why, before you leave it out.'
     }`;
   },

@@ -5,12 +5,12 @@ import { boxes, inHundred } from './link-words.ts';
 
 /** Of an experiment that is planned or under way. */
 export const experimentWords = {
-  title: 'Try it both ways',
+  title: 'Test a step',
   about:
     'For a question the log cannot answer: lots are drawn beforehand, half the boxes with the step and half without, in blocks of four. Hold points are never varied. It is looked at twice only, half way and at the end.',
-  plan: 'Plan an experiment',
+  plan: 'Plan a test',
   step: 'Which step?',
-  noStep: 'No step of your procedure can be tried both ways.',
+  noStep: 'No step of your procedure can be tested.',
   measure: 'What is measured?',
   measures: (measure: ExperimentMeasure): string => {
     switch (measure.kind) {
@@ -43,7 +43,7 @@ export const experimentWords = {
   sizes: 'A clear answer',
   size: 'Boxes',
   chances: 'In 100',
-  begin: 'Draw the lots',
+  begin: 'Assign boxes',
   underWay: ({ taken, planned, nextLook, look }: ExperimentStatus) =>
     `${taken} of ${boxes(planned)}${nextLook === null ? '' : `; ${look === 'none-yet' ? 'first' : 'last'} look at ${nextLook}`}.`,
   waits: ({ taken, nextLook, unfinished }: ExperimentStatus) =>
@@ -53,10 +53,10 @@ export const experimentWords = {
   asked:
     'The Bench says before a box’s first set-up which lot it draws. Until the look nothing is told of the difference: who looks at every box finds luck.',
   reading: 'Its boxes are being read…',
-  giveUp: 'Give the experiment up',
+  giveUp: 'Cancel this test',
   stopHere: 'Stop here and put the result away',
   putAway: 'Put the result away',
-  earlier: 'Earlier experiments',
+  earlier: 'Earlier tests',
 } as const;
 
 /** Never certain, however many boxes. */

@@ -36,7 +36,7 @@ export const allowanceFigureWords = {
     low === high
       ? `${low} all but surely; ${joints(count)} ${count === 1 ? 'stands' : 'stand'} behind it.`
       : `Between ${low} and ${high}, 8 times in 10; ${joints(count)} ${count === 1 ? 'stands' : 'stand'} behind it.`,
-  usual: (usual: string) => `The usual for the pitch is ${usual}.`,
+  usual: (usual: string) => `The default for this pitch is ${usual}.`,
   contradictory: (count: number) =>
     count === 1
       ? 'One joint’s trials contradict each other; only its first counts.'

@@ -98,10 +98,10 @@ export const linkWords = {
   cannot: (list: readonly Symptom[]) => (list.length === 0 ? '' : `It cannot make a lid: ${symptoms(list)}.`),
   howMany: ({ fifty, eighty }: HowManyMore, next: number) => {
     if (fifty === 'past')
-      return 'To settle it would take more boxes than a log will give. Below you can try it both ways.';
+      return 'To settle it would take more boxes than a log will give. Below you can test the step.';
     if (eighty === 'past')
       return fifty === 0
-        ? 'An even chance of settling it by now; for a better one, try it both ways below.'
+        ? 'An even chance of settling it by now; for a better one, test the step below.'
         : `About ${fifty} more boxes would give an even chance of settling it.`;
     if (eighty === 0) return `There are boxes enough to settle it; its word is weighed again at ${next}.`;
     return fifty === 0

@@ -53,7 +53,7 @@ export const numberWords = {
       : `The model also holds: ${covariates.map((name) => covariateWord[name]).join(', ')}.`,
   noPooled: 'No pooled odds ratio: too few boxes alike in wood group and pitch.',
   hardnessAssumed: (count: number) =>
-    `${boxes(count)} in a wood without a tabled hardness, reckoned with the middle of its group.`,
+    `${boxes(count)} in a wood without a tabled hardness, treated as the middle of its group.`,
 } as const;
 
 /** A p as it is printed: three places, or "below 0.001". */

@@ -20,13 +20,13 @@ export const findingsWords = {
   stopped: 'Stopped. Nothing was changed.',
   stoppedAsOf: (moment: string) => `Stopped. Below is what was found on ${moment}.`,
   again: 'Read it now',
-  failed: 'The findings could not be reckoned. Your log is safe.',
+  failed: 'The findings could not be worked out. Your log is safe.',
   tryAgain: 'Try again',
   none: 'No box has been tried yet. The first trial fit starts the findings; the Bench gives you sizes and advice from box one.',
   toBench: 'To the Bench',
   tomorrow: 'What to change tomorrow',
   nothing: 'Nothing yet. Your log shows no step whose missing goes with lids that do not fit.',
-  nothingAbout: 'That is no leave to skip one: a weak link hides in a log of this size.',
+  nothingAbout: 'That is not a reason to skip one: a weak link hides in a log of this size.',
   nothingFew: (next: number) =>
     `Nothing yet. Links are weighed first at ${next} boxes; until then your own last boxes are the best guide.`,
   change: (sentence: string, word: string) =>

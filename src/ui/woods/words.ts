@@ -23,7 +23,7 @@ export const woodsWords = {
   strainIs: 'Movement',
   fromShrinkage: 'CalculatedBox from its total shrinkage, not tabled.',
   recalled: 'Recalled rather than read in the table: check it.',
-  ownNote: 'A wood of your own; no table has it. It is reckoned with its group’s mean.',
+  ownNote: 'A wood of your own; no table has it. It is treated as its group’s mean.',
   record: 'Your record',
   recordNone: 'No joint of yours in this wood has been tried yet.',
   all: '100 in 100',
