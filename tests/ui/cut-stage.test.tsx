@@ -201,6 +201,7 @@ describe('what the screen says', () => {
       const run = await runOf(id, 'recess');
       if (!run) throw new Error('no run');
       await recordPass(id, {
+        id: `pass ${depth}`,
         part: 'recess',
         run,
         depth: length(depth, `${depth} mm`),

@@ -1,12 +1,11 @@
 import { allRigs } from '../../../app/rigs.ts';
-import { logId } from '../../../app/session.ts';
 import { useLive } from '../../parts/use-live.ts';
 import { hrefTo } from '../../shell/route.ts';
 import { shopWords } from '../words.ts';
 import { safetyWords as words } from './words.ts';
 
 const Safety = () => {
-  const rigs = useLive(allRigs, ['rig', 'log'], logId.value).value ?? [];
+  const rigs = useLive(allRigs, ['rig']).value ?? [];
   const hands = (['right', 'left'] as const).filter((hand) => rigs.some(({ rig }) => rig.hand === hand));
   return (
     <main class="page shop">
