@@ -1,3 +1,4 @@
+import type { Field, MoveMade } from '../diagnosis/view.ts';
 import type { Part } from '../setup/events.ts';
 import type { Procedure } from '../setup/procedure.ts';
 import type { Millimetres } from '../units/brands.ts';
@@ -189,8 +190,18 @@ export interface Trial extends InSequence {
   readonly marks: Marks | null;
   /** Measured end play, when it was taken. */
   readonly endPlay: Length | null;
-  /** Recess depth less tenon length as measured; absent in trials of older versions. */
+  /** What follows was not asked in older versions. Recess depth less tenon length as measured. */
   readonly bottomGap?: Length | null;
+  /** Width of a crest flat, by eye beside a drawn scale. */
+  readonly crestFlat?: { readonly part: Part; readonly width: Length } | null;
+  /** By how much the bore narrows toward its floor, the tenon thickens toward its shoulder, the bore differs between two directions. */
+  readonly boreTaper?: Length | null;
+  readonly tenonTaper?: Length | null;
+  readonly outOfRound?: Length | null;
+  /** What the advice asked about and was answered, or could not be. */
+  readonly asked?: readonly Field[];
+  /** Moves made after this trial and before the next, in order; what the cutter did is in the cuts as well. */
+  readonly moves?: readonly MoveMade[];
   /** Turns it went on before it stopped. */
   readonly turnsOn: number | null;
   /** Made after finish or drying: a new fit, not another try at the old one. */

@@ -46,10 +46,11 @@ export const diagnosisView = (asked: AskedOf): DiagnosisView | null => {
   const recessSince = pieceAt(box, 'recess', trial.seq).since;
   const trials = inSequence(box.trials).filter(({ seq }) => seq > recessSince && seq <= trial.seq);
   return {
-    joint: jointAt(asked, trial),
+    joint: { ...jointAt(asked, trial), ...shapeAt(asked, trial, trials) },
     bench: benchAt(asked, trial, trials),
     log: setUpLog(runs.values()),
-    trials: trials.map((each, i) => trialView(each, movesBetween(box, each, trials[i + 1]))),
+    trials: trials.map((each, i) => trialView(each, movesAfter(box, each, trials[i + 1]))),
+    asked: trial.asked ?? [],
     seed: seedOf(`${boxId} ${trials.length}`),
   };
 };
@@ -62,7 +63,30 @@ const TIP_ERROR = { assumed: mm(0.08), told: mm(0.05), 'scrap-pair': mm(0.03) } 
 const tipError = ({ tipFlat, tipFlatFrom }: Rig): Millimetres =>
   tipFlat === null ? TIP_ERROR.assumed : TIP_ERROR[tipFlatFrom ?? 'told'];
 
-const jointAt = ({ box, calculated, learned, fragilityOf }: AskedOf, { seq }: Trial): JointView => {
+type Shape = 'boreTaper' | 'tenonTaper' | 'outOfRound';
+
+/** Taper and roundness as last measured at a trial of the same piece, else by the readings before it was cut. */
+const shapeAt = (
+  { box, calculated }: AskedOf,
+  { seq }: Trial,
+  trials: readonly Trial[],
+): Pick<JointView, Shape> => {
+  const bore = measuredBore(pieceAt(box, 'recess', seq).readings, calculated.given.caliper);
+  const tenon = pieceAt(box, 'tenon', seq);
+  const atTrials = (what: Shape, since = 0): Millimetres | null =>
+    ifMeasured(what, trials.findLast((trial) => trial.seq > since && trial[what])?.[what]?.mm);
+  const ofBore = bore.ok ? bore.value : null;
+  return {
+    boreTaper: atTrials('boreTaper') ?? ofBore?.taper ?? null,
+    tenonTaper: atTrials('tenonTaper', tenon.since) ?? measuredTenon(tenon.readings)?.taper ?? null,
+    outOfRound: atTrials('outOfRound') ?? ofBore?.outOfRound ?? null,
+  };
+};
+
+const jointAt = (
+  { box, calculated, learned, fragilityOf }: AskedOf,
+  { seq }: Trial,
+): Omit<JointView, Shape> => {
   const { given, input, plan, pair } = calculated;
   const [recess, tenon] = [pieceAt(box, 'recess', seq), pieceAt(box, 'tenon', seq)];
   const measured = measuredBore(recess.readings, given.caliper);
@@ -105,9 +129,6 @@ const jointAt = ({ box, calculated, learned, fragilityOf }: AskedOf, { seq }: Tr
     depth: { recess: asItIs.recess.depth, tenon: asItIs.tenon.depth },
     plannedDepth: plan.sizes.depth,
     flankShift: { recess: asItIs.recess.flankShift ?? mm(0), tenon: asItIs.tenon.flankShift ?? mm(0) },
-    boreTaper: bore?.taper ?? null,
-    tenonTaper: turned?.taper ?? null,
-    outOfRound: bore?.outOfRound ?? null,
     // As planned: what was measured of it stands with the trial that measured it.
     bottomGap: plan.lengths.bottomGap,
     wall: plan.wall.wall,
@@ -128,9 +149,15 @@ const benchAt = (
     unit: unit === 'in' ? 'inch' : 'metric',
     dial: dial && { travelPerTurn: dial.travelPerTurn, marksPerTurn: dial.marksPerTurn ?? null },
     onJig: isOpen ? onJig(box, runs) : null,
-    holds: isOpen && settingHolds(box, runs),
+    holds: isOpen && settingHolds(box, runs) && !wereJawsSlackened(box, trials),
     finished: trials.some(({ afterFinish }) => afterFinish),
   };
+};
+
+/** Since the newest set-up: what slackens its jaws lets the piece move. */
+const wereJawsSlackened = ({ setUps }: Box, trials: readonly Trial[]): boolean => {
+  const since = Math.max(0, ...setUps.map(({ seq }) => seq));
+  return trials.some(({ seq, moves }) => seq > since && moves?.some(({ kind }) => kind === 'slacken-jaws'));
 };
 
 const trialView = (trial: Trial, moves: readonly MoveMade[]): TrialView => ({
@@ -142,13 +169,26 @@ const trialView = (trial: Trial, moves: readonly MoveMade[]): TrialView => ({
   endPlay: ifMeasured('endPlay', trial.endPlay?.mm),
   turnsOn: ifMeasured('turnsOn', trial.turnsOn),
   bottomGap: ifMeasured('bottomGap', trial.bottomGap?.mm),
-  crestFlat: null,
+  crestFlat: crestFlatOf(trial),
   afterFinish: trial.afterFinish,
   moves,
 });
 
+const crestFlatOf = ({ crestFlat }: Trial): TrialView['crestFlat'] => {
+  const width = ifMeasured('crestFlat', crestFlat?.width.mm);
+  return crestFlat && width !== null ? { part: crestFlat.part, width } : null;
+};
+
 /** Cut no deeper than this is the same setting again, mm. */
 const SAME_SETTING = 0.005;
+
+/** What was done after a trial: as noted with it, and what the record of the next says besides: passes cut, a tenon made. */
+const movesAfter = (box: Box, trial: Trial, next: Trial | undefined): readonly MoveMade[] => {
+  const noted = trial.moves ?? [];
+  const isNoted = (move: MoveMade): boolean =>
+    noted.some(({ kind, part }) => kind === 'harden-and-recut' && part === move.part);
+  return [...noted, ...movesBetween(box, trial, next).filter((move) => !isNoted(move))];
+};
 
 /** What the record says was done between a trial and the next: passes cut, a tenon made. Nothing after the last. */
 const movesBetween = (box: Box, before: Trial, next: Trial | undefined): readonly MoveMade[] =>

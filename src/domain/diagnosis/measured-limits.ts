@@ -11,6 +11,11 @@ export const MEASURED_LIMITS = {
   turnsOn: { min: 0, max: 50 },
   /** Recess depth less tenon length. */
   bottomGap: { min: mm(-5), max: mm(200) },
+  crestFlat: { min: mm(0), max: mm(12.7) },
+  /** Difference of two readings of one piece. */
+  boreTaper: { min: mm(-5), max: mm(5) },
+  tenonTaper: { min: mm(-5), max: mm(5) },
+  outOfRound: { min: mm(-5), max: mm(5) },
 } as const satisfies Readonly<Record<string, Limits<Millimetres> | Limits<number>>>;
 
 /** The value, or null where it is none or beyond what can be measured. */

@@ -77,27 +77,29 @@ export interface TrialView {
   readonly moves: readonly MoveMade[];
 }
 
-export type MoveKind =
-  | 'leave-it'
-  | 'start-backwards'
-  | 'brush-out'
-  | 'on-and-off-by-hand'
-  | 'wax'
-  | 'slacken-jaws'
-  | 'find-dent'
-  | 'chamfer-start'
-  | 'trim-last-thread'
-  | 'same-setting-again'
-  | 'deepen'
-  | 'clear-floor'
-  | 'deepen-relief'
-  | 'face-shoulder'
-  | 'ease-crests'
-  | 'true-bore'
-  | 'true-tenon'
-  | 'rub-flanks'
-  | 'harden-and-recut'
-  | 'new-tenon';
+export const MOVE_KINDS = [
+  'leave-it',
+  'start-backwards',
+  'brush-out',
+  'on-and-off-by-hand',
+  'wax',
+  'slacken-jaws',
+  'find-dent',
+  'chamfer-start',
+  'trim-last-thread',
+  'same-setting-again',
+  'deepen',
+  'clear-floor',
+  'deepen-relief',
+  'face-shoulder',
+  'ease-crests',
+  'true-bore',
+  'true-tenon',
+  'rub-flanks',
+  'harden-and-recut',
+  'new-tenon',
+] as const;
+export type MoveKind = (typeof MOVE_KINDS)[number];
 
 /** A move as it was done. `by` is the amount where the move has one, `size` and `depth` are those of a new tenon. */
 export interface MoveMade {

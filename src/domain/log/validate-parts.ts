@@ -28,6 +28,8 @@ const mm = (least: number) =>
     number(least, LONGEST_LENGTH_MM),
     v.transform((value) => value as Millimetres),
   );
+/** A length that was worked out, not typed. */
+export const millimetres = mm(0);
 export const length = v.strictObject({ mm: mm(0), text: text(LONGEST.length) });
 /** A difference, which may be below zero. */
 export const signedLength = v.strictObject({ mm: mm(-LONGEST_LENGTH_MM), text: text(LONGEST.length) });

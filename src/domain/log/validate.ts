@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Bodies, Kind, Stored } from '../box/records.ts';
 import { goingOn, marks, marksAt, seated, threads } from '../box/trial-words.ts';
+import { FIELDS, MOVE_KINDS } from '../diagnosis/view.ts';
 import { ok, type Result, refuse } from '../result.ts';
 import { type ForeignEvent, isKnownKind, type SetUpEvent } from '../setup/events.ts';
 import type { Procedure } from '../setup/procedure.ts';
@@ -12,6 +13,7 @@ import {
   id,
   length,
   list,
+  millimetres,
   moment,
   name,
   note,
@@ -49,6 +51,14 @@ const plan = v.strictObject({
   ]),
   threads: number(0, 1_000),
   passes: v.picklist(['two-thirds', 'equal-area', 'crumbly']),
+});
+
+const move = v.strictObject({
+  kind: v.picklist(MOVE_KINDS),
+  part: v.nullable(part),
+  by: v.nullable(millimetres),
+  size: v.nullable(millimetres),
+  depth: v.nullable(millimetres),
 });
 
 const box = v.strictObject({
@@ -102,6 +112,12 @@ const box = v.strictObject({
       marks: v.nullable(v.strictObject({ on: v.picklist(marks), at: v.picklist(marksAt) })),
       endPlay: v.nullable(length),
       bottomGap: v.exactOptional(v.nullable(signedLength)),
+      crestFlat: v.exactOptional(v.nullable(v.strictObject({ part, width: length }))),
+      boreTaper: v.exactOptional(v.nullable(signedLength)),
+      tenonTaper: v.exactOptional(v.nullable(signedLength)),
+      outOfRound: v.exactOptional(v.nullable(signedLength)),
+      asked: v.exactOptional(list(v.picklist(FIELDS), FIELDS.length)),
+      moves: v.exactOptional(list(move, 40)),
       turnsOn: v.nullable(number(0, 1_000)),
       afterFinish: v.boolean(),
     }),
