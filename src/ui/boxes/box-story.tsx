@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { boxStory } from '../../app/box-story.ts';
+import { trialToExplain } from '../../domain/box/open-trial.ts';
 import type { Box } from '../../domain/box/records.ts';
 import { standing, woodsOf } from '../../domain/box/story.ts';
 import { LaterCheck } from '../bench/later-check.tsx';
@@ -29,6 +30,7 @@ export const BoxStory = ({ id }: { id: string }) => {
     );
   const { onHand, runs } = shown;
   const { box } = onHand;
+  const explained = trialToExplain(box);
   return (
     <main class="page boxes">
       <a href={hrefTo('boxes')}>{words.back}</a>
@@ -78,8 +80,12 @@ export const BoxStory = ({ id }: { id: string }) => {
           </ol>
         </Part>
       )}
-      {box.trials[0] && !box.trials[0].right && (
-        <Lazy key={box.trials.length} load={() => import('./suspects.tsx')} props={{ box, runs }} />
+      {explained && (
+        <Lazy
+          key={explained.id}
+          load={() => import('./likely-causes.tsx')}
+          props={{ id, trialId: explained.id }}
+        />
       )}
       {box.closing && (
         <Part title={words.closing}>

@@ -1,52 +1,38 @@
 import type { TrialAnswers } from '../../../app/trials.ts';
-import { goingOn, marks, marksAt, seated, threads } from '../../../domain/box/trial-words.ts';
-import { MEASURED_LIMITS } from '../../../domain/diagnosis/measured-limits.ts';
-import { readLength, readTurns } from '../../../domain/units/read-quantity.ts';
-import { oneOf, someOf } from '../../parts/options.ts';
-import type { Form } from '../../parts/use-form.ts';
+import type { Trial } from '../../../domain/box/records.ts';
+import type { GoingOn, MarksAt, MarksOn, Seated, ThreadState } from '../../../domain/box/trial-words.ts';
 
 /** The texts of a trial's form before anything is said; of what is ticked, the words with spaces between. */
-export const BLANK = {
-  goingOn: '',
-  seated: '',
-  threads: '',
-  marksOn: '',
-  marksAt: '',
-  endPlay: '',
-  bottomGap: '',
-  turnsOn: '',
-  afterFinish: '',
-};
+export const BLANK = { goingOn: '', seated: '', threads: '', marksOn: '', marksAt: '', afterFinish: '' };
+export type Said = typeof BLANK;
 
-/** Only a lid that stops may have met the floor. */
-export const asksFloor = (said: string): boolean => someOf(goingOn, said).includes('stops-dead');
+/** What is ticked in one of its fields. */
+export const listOf = <T extends string>(text: string): readonly T[] =>
+  text.split(' ').filter(Boolean) as T[];
 
-/** What the form says of a trial; undefined leaves a refusal beside a field. */
-export const trialAnswers = (form: Form<keyof typeof BLANK>, unit: 'in' | 'mm'): TrialAnswers | undefined => {
-  const said = form.values.value;
-  const endPlay =
-    said.endPlay.trim() === ''
-      ? null
-      : form.read('endPlay', (field, typed) => readLength(field, typed, unit, MEASURED_LIMITS.endPlay));
-  const bottomGap =
-    said.bottomGap.trim() === ''
-      ? null
-      : form.read('bottomGap', (field, typed) => readLength(field, typed, unit, MEASURED_LIMITS.bottomGap));
-  const turnsOn =
-    said.turnsOn.trim() === ''
-      ? null
-      : form.read('turnsOn', (field, typed) => readTurns(field, typed, MEASURED_LIMITS.turnsOn));
-  if (endPlay === undefined || bottomGap === undefined || turnsOn === undefined) return undefined;
-  const on = oneOf(marks, said.marksOn);
-  return {
+/** How many answers there are; where along the thread is none by itself. */
+export const countOf = ({ afterFinish: _, marksAt, ...said }: Said): number =>
+  [...Object.values(said), said.marksOn && marksAt].reduce((count, text) => count + listOf(text).length, 0);
+
+/** A trial as its form has it, to be changed. */
+export const saidOf = ({ goingOn, seated, threads, marks, afterFinish }: Trial): Said => ({
+  goingOn: goingOn.join(' '),
+  seated: seated ?? '',
+  threads: threads.join(' '),
+  marksOn: marks?.on ?? '',
+  marksAt: marks?.at ?? '',
+  afterFinish: afterFinish ? 'yes' : '',
+});
+
+/** What the form says. Marks of which nobody said where are along all of the thread. */
+export const answersOf = (said: Said) =>
+  ({
     right: false,
-    goingOn: someOf(goingOn, said.goingOn),
-    seated: oneOf(seated, said.seated) ?? null,
-    threads: someOf(threads, said.threads),
-    marks: on ? { on, at: oneOf(marksAt, said.marksAt) ?? 'all-along' } : null,
-    endPlay,
-    bottomGap,
-    turnsOn,
+    goingOn: listOf<GoingOn>(said.goingOn),
+    seated: (said.seated || null) as Seated | null,
+    threads: listOf<ThreadState>(said.threads),
+    marks: said.marksOn
+      ? { on: said.marksOn as MarksOn, at: (said.marksAt || 'all-along') as MarksAt }
+      : null,
     afterFinish: said.afterFinish !== '',
-  };
-};
+  }) satisfies Partial<TrialAnswers>;

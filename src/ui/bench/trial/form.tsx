@@ -1,16 +1,23 @@
-import '../dock.css';
-import { settings } from '../../../app/session.ts';
-import { recordTrial } from '../../../app/trials.ts';
-import { goingOn, marks, marksAt, seated, threads } from '../../../domain/box/trial-words.ts';
-import { Choice } from '../../parts/choice.tsx';
-import { Choices } from '../../parts/choices.tsx';
-import { Field } from '../../parts/field.tsx';
-import { someOf } from '../../parts/options.ts';
-import { Switches } from '../../parts/switches.tsx';
-import { useAct } from '../../parts/use-act.ts';
-import { useForm } from '../../parts/use-form.ts';
-import { asksFloor, BLANK, trialAnswers } from './answers.ts';
+import { correctTrial, recordTrial } from '../../../app/trials.ts';
+import type { Trial } from '../../../domain/box/records.ts';
 import {
+  type GoingOn,
+  type MarksAt,
+  type MarksOn,
+  marks,
+  marksAt,
+  type Seated,
+  seated,
+  type ThreadState,
+  threads,
+} from '../../../domain/box/trial-words.ts';
+import { Switches } from '../../parts/switches.tsx';
+import { useForm } from '../../parts/use-form.ts';
+import { answersOf, BLANK, countOf, listOf, type Said, saidOf } from './answers.ts';
+import { Chips } from './chips.tsx';
+import { SeatPicture } from './seat-picture.tsx';
+import {
+  goingOnShort,
   goingOnWord,
   marksAtWord,
   marksOnWord,
@@ -19,99 +26,117 @@ import {
   trialWords as words,
 } from './words.ts';
 
-const optionsIn = <T extends string>(keys: readonly T[], word: Readonly<Record<T, string>>) =>
-  keys.map((value) => ({ value, word: word[value] }));
+const COLUMNS: readonly (readonly [legend: string, words: readonly GoingOn[]])[] = [
+  [words.tight, ['will-not-start', 'stops-dead', 'drags-more-each-turn', 'stiff-all-the-way']],
+  [words.catches, ['tight-once-a-turn', 'tight-twice-a-turn', 'tight-four-times-a-turn', 'gritty']],
+  [words.loose, ['end-play', 'rattles-sideways', 'jumps-a-thread']],
+];
+const NOT_FLUSH = seated.filter((key) => key !== 'flush');
+const NOT_SOUND = threads.filter((key) => key !== 'sound');
+
+/** Nothing was measured yet; the advice asks for it where it would settle something. */
+const UNMEASURED = { endPlay: null, turnsOn: null } as const;
 
 interface Props {
   readonly boxId: string;
+  /** The trial that is put right; none for a new one. */
+  readonly trial: Trial | null;
   /** A lid was right before: this may be a new fit, after finish or drying. */
   readonly wasRight: boolean;
-  readonly onRecorded: () => void;
+  readonly onSaved: () => void;
 }
 
-/** What a trial fit was like, in the words of the trade; what is ticked is kept as a draft until it is recorded. */
-export const TrialForm = ({ boxId, wasRight, onRecorded }: Props) => {
-  const form = useForm(`trial ${boxId}`, BLANK);
-  const { values } = form;
-  const { unit } = settings.value;
+/** What a trial fit was like, in the words of the trade; what is ticked is kept as a draft until it is saved. */
+export const TrialForm = ({ boxId, trial, wasRight, onSaved }: Props) => {
+  const form = useForm<keyof Said>(`trial ${trial?.id ?? boxId}`, trial ? saidOf(trial) : BLANK);
+  const said = form.values.value;
+  const count = countOf(said);
 
-  const save = useAct(async (id) => {
-    const trial = trialAnswers(form, unit);
-    if (!trial || !(await recordTrial(boxId, id, trial))) return false;
-    form.done();
-    onRecorded();
-    return true;
-  });
-
-  const saidNothing = !Object.entries(values.value).some(([name, text]) => name !== 'afterFinish' && text);
+  const toggle = (field: keyof Said, value: string) => {
+    const chosen = listOf(said[field]);
+    form.set(
+      field,
+      (chosen.includes(value) ? chosen.filter((each) => each !== value) : [...chosen, value]).join(' '),
+    );
+  };
+  /** One of a few, or none. */
+  const pick = (field: keyof Said, value: string) => form.set(field, said[field] === value ? '' : value);
+  const clear = () => {
+    for (const field of Object.keys(BLANK) as (keyof Said)[]) form.set(field, '');
+  };
 
   return (
     <form
       class="trial"
-      onSubmit={(event) => {
+      onSubmit={async (event) => {
         event.preventDefault();
-        save.act();
+        const answers = answersOf(said);
+        const saved = trial
+          ? await correctTrial(boxId, trial.id, answers)
+          : await recordTrial(boxId, { ...answers, ...UNMEASURED });
+        if (!saved) return;
+        form.done();
+        onSaved();
       }}
     >
-      <Choices
-        legend={words.goingOn}
-        options={optionsIn(goingOn, goingOnWord)}
-        chosen={someOf(goingOn, values.value.goingOn)}
-        onChange={(chosen) => form.set('goingOn', chosen.join(' '))}
-      />
-      <Choice
-        legend={words.seated}
-        options={optionsIn(seated, seatedWord)}
-        chosen={values.value.seated}
-        onChoose={(value) => form.set('seated', value)}
-      />
-      <Choices
-        legend={words.threads}
-        options={optionsIn(threads, threadWord)}
-        chosen={someOf(threads, values.value.threads)}
-        onChange={(chosen) => form.set('threads', chosen.join(' '))}
-      />
-      <Choice
-        legend={words.marks}
-        options={optionsIn(marks, marksOnWord)}
-        chosen={values.value.marksOn}
-        onChoose={(value) => form.set('marksOn', value)}
-      />
-      {values.value.marksOn !== '' && (
-        <Choice
-          legend={words.marksAt}
-          options={optionsIn(marksAt, marksAtWord)}
-          chosen={values.value.marksAt}
-          onChoose={(value) => form.set('marksAt', value)}
-        />
-      )}
-      <div class="row">
-        <Field form={form} name="endPlay" label={words.endPlay} hint={words.endPlayHint} />
-        <Field form={form} name="turnsOn" label={words.turnsOn} />
+      <div class="going-on">
+        {COLUMNS.map(([legend, keys]) => (
+          <Chips
+            key={legend}
+            legend={legend}
+            options={keys.map((value) => ({ value, word: goingOnShort[value] ?? goingOnWord[value] }))}
+            chosen={listOf<GoingOn>(said.goingOn)}
+            onTap={(value) => toggle('goingOn', value)}
+          >
+            {legend === words.loose && <p class="soft">{words.pickAll}</p>}
+          </Chips>
+        ))}
       </div>
-      {(asksFloor(values.value.goingOn) || values.value.bottomGap !== '') && (
-        <Field form={form} name="bottomGap" label={words.bottomGap} hint={words.bottomGapHint} />
-      )}
+      <Chips<Seated>
+        legend={words.seat}
+        options={NOT_FLUSH.map((value) => ({
+          value,
+          word: seatedWord[value],
+          picture: <SeatPicture of={value} />,
+        }))}
+        chosen={listOf(said.seated)}
+        onTap={(value) => pick('seated', value)}
+      />
+      <Chips<ThreadState>
+        legend={words.threads}
+        options={NOT_SOUND.map((value) => ({ value, word: threadWord[value] }))}
+        chosen={listOf(said.threads)}
+        onTap={(value) => toggle('threads', value)}
+      />
+      <Chips<MarksOn | MarksAt>
+        legend={words.marks}
+        hint={words.marksHint}
+        options={[
+          ...marks.map((value) => ({ value, word: marksOnWord[value] })),
+          ...marksAt.map((value) => ({ value, word: marksAtWord[value] })),
+        ]}
+        chosen={[...listOf<MarksOn>(said.marksOn), ...listOf<MarksAt>(said.marksAt)]}
+        onTap={(value) => pick(marks.some((on) => on === value) ? 'marksOn' : 'marksAt', value)}
+      />
       {wasRight && (
         <Switches
           switches={[
             {
               word: words.afterFinish,
-              on: values.value.afterFinish !== '',
+              on: said.afterFinish !== '',
               set: (on) => form.set('afterFinish', on ? 'yes' : ''),
             },
           ]}
         />
       )}
-      {saidNothing ? (
-        <p class="soft">{words.sayOne}</p>
-      ) : (
-        <div class="dock">
-          <button type="submit" class="main" disabled={save.busy}>
-            {words.whatNow}
-          </button>
-        </div>
-      )}
+      <div class="acts">
+        <button type="button" onClick={clear}>
+          {words.clear}
+        </button>
+        <button type="submit" class="main" disabled={count === 0}>
+          {count === 0 ? words.pickOne : words.getAdvice(count)}
+        </button>
+      </div>
     </form>
   );
 };
