@@ -5,8 +5,8 @@ import type { AlignedJoint } from '../../src/domain/alignment/tolerance.ts';
 import { squareLimits, tiltLimit } from '../../src/domain/alignment/tolerance.ts';
 import { jointUnder, type KnownPair } from '../../src/domain/box/joint-under.ts';
 import { boreOf } from '../../src/domain/box/measured.ts';
-import { adviceFor } from '../../src/domain/joint/advice.ts';
-import { deepenFromTwoTries } from '../../src/domain/joint/correction.ts';
+import { diagnose } from '../../src/domain/diagnosis/diagnose.ts';
+import type { DiagnosisView } from '../../src/domain/diagnosis/view.ts';
 import { fitOf } from '../../src/domain/joint/fit.ts';
 import { targetFor } from '../../src/domain/joint/fit-target.ts';
 import { flankShift } from '../../src/domain/joint/helix.ts';
@@ -17,9 +17,8 @@ import { planSeat } from '../../src/domain/joint/seat.ts';
 import { tenonFromDepth, tenonFromEngagement } from '../../src/domain/joint/sizes.ts';
 import { checkTenon } from '../../src/domain/joint/tenon-check.ts';
 import { learnTipFlat } from '../../src/domain/joint/tip-flat.ts';
-import type { KnownJoint, TrialFit } from '../../src/domain/joint/trial-evidence.ts';
 import type { Result } from '../../src/domain/result.ts';
-import { mm, moisture, rad, turns } from '../../src/domain/units/brands.ts';
+import { mm, moisture, rad } from '../../src/domain/units/brands.ts';
 
 const pitch = mm(2.54);
 const form = { pitch, tipFlat: mm(0.2) };
@@ -68,28 +67,55 @@ const question = {
   other: { known: 'measured', measured: angle, sameWay: null },
   together: 'worst-case',
 } as const;
-const trial: TrialFit = {
-  goingOn: ['drags-more-each-turn', 'stiff-all-the-way'],
-  seated: 'open-one-side',
-  threads: ['furry'],
-  marks: { on: 'crest', at: 'all-along' },
-  endPlay: mm(0.05),
-  turnsOn: turns(2),
-  afterFinish: false,
-};
-const joint: KnownJoint = {
-  pair,
-  wantedClearance: mm(0.35),
-  threads: 3,
-  boreTaper: mm(0.05),
-  outOfRound: mm(0.05),
-  tenonTaper: mm(0),
-  bottomGap: mm(2),
-  wall: { wall: mm(5), least: mm(3) },
-  tries: { deepened: mm(0.06), turnsBefore: turns(1), turnsAfter: turns(2) },
-  onJig: 'tenon',
-  dial: { travelPerTurn: mm(1.27), marksPerTurn: 50 },
-  unit: 'inch',
+const ordinary = { ...cherry.strain, crumbles: 0.3, furs: 0.3 };
+const view: DiagnosisView = {
+  joint: {
+    pitch,
+    wanted: mm(0.35),
+    threads: 3,
+    cutterRadius: mm(12.7),
+    tipFlat: mm(0.2),
+    tipFlatUncertainty: mm(0.08),
+    bore: mm(40),
+    boreUncertainty: mm(0.04),
+    tenon: mm(42.4747),
+    tenonUncertainty: mm(0.04),
+    depth: { recess: mm(1.633), tenon: mm(1.633) },
+    plannedDepth: mm(1.633),
+    flankShift: { recess: mm(0), tenon: mm(0) },
+    boreTaper: mm(0.05),
+    tenonTaper: mm(0),
+    outOfRound: mm(0.05),
+    bottomGap: mm(2),
+    wall: mm(5),
+    leastWall: mm(3),
+    wood: { recess: ordinary, tenon: ordinary },
+    learned: null,
+  },
+  bench: {
+    unit: 'inch',
+    dial: { travelPerTurn: mm(1.27), marksPerTurn: 50 },
+    onJig: 'tenon',
+    holds: true,
+    finished: false,
+  },
+  log: { missed: [], done: [], moved: [] },
+  trials: [
+    {
+      right: false,
+      goingOn: ['drags-more-each-turn', 'stiff-all-the-way'],
+      seated: 'open-one-side',
+      threads: ['furry'],
+      marks: { on: 'crest', at: 'all-along' },
+      endPlay: mm(0.05),
+      turnsOn: 2,
+      bottomGap: null,
+      crestFlat: null,
+      afterFinish: false,
+      moves: [],
+    },
+  ],
+  seed: 1,
 };
 const gotten = <T>(result: Result<T>): T => {
   if (!result.ok) throw new Error(JSON.stringify(result.error));
@@ -138,11 +164,9 @@ const every: Readonly<Record<string, () => Result<unknown>>> = {
     }),
   'helix widening': () => flankShift({ part: 'recess', pitch, workRadius: mm(20), cutterRadius: mm(12) }),
   'passes, equal area': () => passDepths({ form, depth: mm(1.633) }, { by: 'equal-area', passes: 3 }),
-  'deepening from two tries': () =>
-    deepenFromTwoTries({ deepened: mm(0.06), turnsBefore: turns(1), turnsAfter: turns(2) }, mm(0.35)),
   'seat and grain': () =>
     planSeat(pitch, { toGo: rad(1) }, 'figure', { bottomGap: mm(3), freeThread: mm(3) }, mm(0.05)),
-  'advice on a trial fit': () => adviceFor(trial, joint),
+  'diagnosis of a trial fit': () => diagnose(view),
   'play under lean': () =>
     axialPlay({
       pitch,

@@ -6,7 +6,6 @@
 import { expect, test } from 'vitest';
 import table from '../../shared/joint-vectors.json' with { type: 'json' };
 import { clearanceBudget } from '../../src/domain/joint/clearance.ts';
-import { deepenForClearance, deepenFromTwoTries } from '../../src/domain/joint/correction.ts';
 import { dialTarget } from '../../src/domain/joint/dial.ts';
 import { filmLoss } from '../../src/domain/joint/film.ts';
 import { fitOf } from '../../src/domain/joint/fit.ts';
@@ -17,7 +16,7 @@ import { depthFromCrest } from '../../src/domain/joint/profile.ts';
 import { shoulderRemoval } from '../../src/domain/joint/seat.ts';
 import { type JointSizes, tenonFromDepth, tenonFromEngagement } from '../../src/domain/joint/sizes.ts';
 import type { Result } from '../../src/domain/result.ts';
-import { type Millimetres, mm, moisture, pitchFromTpi, rad, turns } from '../../src/domain/units/brands.ts';
+import { type Millimetres, mm, moisture, pitchFromTpi, rad } from '../../src/domain/units/brands.ts';
 import { clearanceForMovement, leastClearance } from '../../src/domain/wood/movement.ts';
 
 const ITEMS = ['1', '2', '8', '9', '10', '11'];
@@ -59,7 +58,6 @@ const sharpV = (pitch: Millimetres) => got(depthFromCrest({ pitch, tipFlat: mm(0
 /** What a flat cuts off the sharp V. */
 const truncation = (pitch: Millimetres, flat: Millimetres) =>
   sharpV(pitch) - got(depthFromCrest({ pitch, tipFlat: flat }, mm(0)));
-const SLOPE = Math.tan(Math.PI / 6);
 const part = (external: boolean) => (external ? 'tenon' : 'recess') as 'tenon' | 'recess';
 const form = (g: Given) => ({ pitch: g.mm('P'), tipFlat: g.mm('f') });
 const groove = (g: Given, depth: number) => ({
@@ -148,23 +146,6 @@ const runners: Record<string, (g: Given) => Record<string, Answer>> = {
     required: got(clearanceForMovement(g.mm('D'), wood(g.list('female')), wood(g.list('male')))),
   }),
   shoulderRemoval: (g) => ({ remove: got(shoulderRemoval(g.mm('P'), g.angle('chiDeg'))) }),
-  extraDepthFromBacklash: (g) => {
-    const dd = got(deepenForClearance(mm(g.number('Bmeas') / SLOPE), mm(g.number('Btarget') / SLOPE)));
-    const dialRevs = got(dialTarget(dd, { travelPerTurn: g.mm('Lx') })).turns;
-    return { dd, dialRevs, dialDeg: dialRevs * 360 };
-  },
-  secantDepth: (g) => ({
-    dd: got(
-      deepenFromTwoTries(
-        {
-          deepened: g.mm('dd1'),
-          turnsBefore: turns(g.number('k1')),
-          turnsAfter: turns(g.number('k2')),
-        },
-        g.mm('cTarget'),
-      ),
-    ),
-  }),
   filmClearanceLoss: (g) => ({ loss: got(filmLoss(g.mm('tf'))).clearance }),
   clearanceBudget: (g) => {
     const piece = wood([g.number('CR'), g.number('CT'), g.number('dMC')]);
@@ -196,7 +177,7 @@ const flat = (answer: Answer | undefined): readonly number[] =>
   answer === undefined ? [] : typeof answer === 'number' ? [answer] : answer;
 
 test('the table still holds the items this file answers for', () => {
-  expect(vectors).toHaveLength(28);
+  expect(vectors).toHaveLength(26);
   expect([...new Set(vectors.map(({ item }) => item))].sort()).toEqual([...ITEMS].sort());
   expect(vectors.filter(({ kind }) => kind !== 'closed-form')).toEqual([]);
 });

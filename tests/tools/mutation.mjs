@@ -25,31 +25,20 @@ const COPIED = ['src/domain', 'shared', 'tests/domain/joint', 'tests/reference']
 /** Which tests judge which files: all of them at every mutant would take hours. The first that fits judges. */
 const IN = 'tests/domain/joint';
 const JUDGES = [
-  {
-    by: 'advice',
-    of: /^(advice|remedies|trial-evidence|fit-target|cause-weights)/,
-    tests: [`${IN}/{advice,advice-ranking,trial-evidence,remedies}.test.ts`],
-  },
   { by: 'plan', of: /^plan/, tests: [`${IN}/{plan,plan-clearance,refusals,conflicts}.test.ts`] },
   {
     by: 'geometry',
     of: /./,
-    tests: [
-      `${IN}/!(advice*|trial-evidence|remedies|plan*|no-nan).test.ts`,
-      'tests/reference/{joint-vectors,thread-tables}.test.ts',
-    ],
+    tests: [`${IN}/!(plan*|no-nan).test.ts`, 'tests/reference/{joint-vectors,thread-tables}.test.ts'],
   },
 ];
 const judgeOf = (name) => JUDGES.find(({ of }) => of.test(name));
-
-/** A table of weights is judged by what advice it gives, not by its every figure. */
-const IS_TABLE = new Set(['cause-weights']);
 
 const files = readdirSync(join(ROOT, JOINT)).map((file) => file.replace(/\.ts$/, ''));
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !files.includes(name));
 if (unknown.length > 0) throw new Error(`not in ${JOINT}: ${unknown.join(', ')}`);
-const names = asked.length > 0 ? asked : files.filter((name) => !IS_TABLE.has(name));
+const names = asked.length > 0 ? asked : files;
 
 const write = (name, text) => writeFileSync(join(DIR, name), text);
 

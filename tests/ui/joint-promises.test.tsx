@@ -4,11 +4,9 @@ import { cleanup, render } from '@testing-library/preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { type CalculatedBox, calculate } from '../../src/domain/box/calculate.ts';
 import { jointUnder, type KnownPair, knownPair } from '../../src/domain/box/joint-under.ts';
-import { adviceOn, knownJoint } from '../../src/domain/box/known-joint.ts';
-import type { Box, Rig, Trial } from '../../src/domain/box/records.ts';
+import type { Box, Rig } from '../../src/domain/box/records.ts';
 import { UNKNOWN_RIG } from '../../src/domain/box/unknown-rig.ts';
 import { MM_PER_INCH, rad } from '../../src/domain/units/brands.ts';
-import { remedyWords } from '../../src/ui/bench/trial/advice-words.ts';
 import { JointScale } from '../../src/ui/joint/joint-scale.tsx';
 import { gotten } from '../domain/joint/results.ts';
 import { givenOf, length, PLAN, plannedBox } from './plan-shop.ts';
@@ -129,43 +127,6 @@ describe('lean from 0 to 2 degrees', () => {
     const pair = known('same');
     const plays = [0, 0.5, 1, 1.5, 2].map((degrees) => at(pair, degrees).endPlay);
     expect(Math.max(...plays) - Math.min(...plays)).toBeLessThan(0.01);
-  });
-});
-
-describe('a lid that binds', () => {
-  const trial = (on: 'crest' | 'flank'): Trial => ({
-    id: 't',
-    seq: 9,
-    at: 3,
-    right: false,
-    goingOn: ['stiff-all-the-way'],
-    seated: null,
-    threads: [],
-    marks: { on, at: 'all-along' },
-    endPlay: null,
-    turnsOn: null,
-    afterFinish: false,
-  });
-  const remedies = (on: 'crest' | 'flank') => {
-    const told = trial(on);
-    const of = box({ trials: [told] });
-    const advice = gotten(adviceOn(told, knownJoint(of, told, calculated(of), 'in')));
-    return advice.remedies.map(({ remedy, amounts }) => ({
-      remedy,
-      says: remedyWords(remedy, amounts[0], 'in'),
-    }));
-  };
-
-  it('with shiny crests: ease the crests, and not cut deeper', () => {
-    const told = remedies('crest');
-    expect(told.map(({ says }) => says)).toContain('Ease the crests of the tenon 2 thou.');
-    expect(told.map(({ remedy }) => remedy)).not.toContain('deepen');
-  });
-
-  it('with shiny flanks: deepen, after what costs nothing; the crests are left alone', () => {
-    const told = remedies('flank');
-    expect(told.at(-1)?.says).toMatch(/^Deepen the tenon 2 thou: 2\smarks\.$/);
-    expect(told.map(({ remedy }) => remedy)).not.toContain('ease-crests');
   });
 });
 

@@ -13,14 +13,9 @@ import { widened } from '../joint/flank-shifts.ts';
 import type { Part } from '../setup/events.ts';
 import type { RunState } from '../setup/fold.ts';
 import { type Millimetres, mm } from '../units/brands.ts';
+import { type ThreadingNature, UNKNOWN_NATURE } from '../wood/threading-nature.ts';
 import { ifMeasured } from './measured-limits.ts';
 import type { BenchView, DiagnosisView, JointView, MoveMade, ThreadWood, TrialView } from './view.ts';
-
-/** How readily a wood's crests crumble, and how readily the cutter leaves fuzz on it; 0 to 1. */
-export type Fragility = Pick<ThreadWood, 'crumbles' | 'furs'>;
-
-/** For a wood of which no table says it. A judgement, no source. */
-const FRAGILITY_NOT_KNOWN: Fragility = { crumbles: 0.3, furs: 0.3 };
 
 /** What is asked: a box, what follows from its record, its set-ups by run id, and the trial it is about. */
 export interface AskedOf {
@@ -32,7 +27,8 @@ export interface AskedOf {
   readonly unit: 'in' | 'mm';
   /** The clearance that the log's own trials speak for at this pitch, one standard deviation. */
   readonly learned: JointView['learned'];
-  readonly fragilityOf?: (wood: string) => Fragility;
+  /** How a wood takes a thread; of an unknown one the same is taken for all. */
+  readonly fragilityOf?: (wood: string) => ThreadingNature;
 }
 
 /**
@@ -113,7 +109,7 @@ const jointAt = (
   const woods = threadWoods(box.plan);
   const wood = (part: Part): ThreadWood => {
     const { strain } = part === 'recess' ? input.woodOfRecess : input.woodOfTenon;
-    return { ...strain, ...(fragilityOf?.(woods[part].wood) ?? FRAGILITY_NOT_KNOWN) };
+    return { ...strain, ...(fragilityOf?.(woods[part].wood) ?? UNKNOWN_NATURE) };
   };
   return {
     pitch: input.pitch,

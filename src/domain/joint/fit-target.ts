@@ -26,12 +26,3 @@ export const targetFor = (wanted: Millimetres): Result<FitTarget> => {
         bottomGap: LEAST_FLOOR_GAP,
       });
 };
-
-/** What is known of how a pair stands, mm; null is not known. Crest gaps are those of the tightest place. */
-export interface FitState {
-  readonly clearance: Millimetres | null;
-  readonly endPlay: Millimetres | null;
-  readonly tenonCrestGap: Millimetres | null;
-  readonly recessCrestGap: Millimetres | null;
-  readonly bottomGap: Millimetres | null;
-}

@@ -56,7 +56,8 @@ export const boxesWords = {
   setUps: 'Set-ups',
   askedAgain: (count: number) => (count === 1 ? 'One step asked again.' : `${count} steps asked again.`),
   likelyCauses: 'Likely causes',
-  aboutCauses: 'Of the last trial that was not right: from its symptoms, your set-up and your readings. Likely, not proved.',
+  aboutCauses:
+    'Of the last trial that was not right: from its symptoms, your set-up and your readings. Likely, not proved.',
   cuts: 'Passes',
   cut: (part: string, depth: string, correction: boolean) =>
     `${part}: ${depth} deep${correction ? ', a correction' : ''}`,

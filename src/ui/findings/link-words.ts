@@ -73,7 +73,7 @@ export const becauseWords = (
   }
 };
 
-export const symptomWord = (symptom: Symptom): string =>
+const symptomWord = (symptom: Symptom): string =>
   ({ ...goingOnWord, ...seatedWord, ...threadWord })[symptom].toLowerCase();
 
 const symptoms = (list: readonly Symptom[]): string => list.map(symptomWord).join(', ');

@@ -8,7 +8,6 @@ import { howManyMore } from '../../../src/domain/findings/answers/how-many-more.
 import { lastAlike } from '../../../src/domain/findings/answers/last-alike.ts';
 import { mechanism, mechanismOf, SYMPTOMS } from '../../../src/domain/findings/answers/mechanism.ts';
 import { stepTimes } from '../../../src/domain/findings/answers/step-times.ts';
-import { type Case, suspects } from '../../../src/domain/findings/answers/suspects.ts';
 import { woodsByPitch } from '../../../src/domain/findings/answers/woods-by-pitch.ts';
 import { checkpoint } from '../../../src/domain/findings/answers/wording.ts';
 import { clustersOf } from '../../../src/domain/findings/rows/clusters.ts';
@@ -219,32 +218,6 @@ describe('allowance', () => {
         expect(low <= value && value <= high).toBe(true);
       }),
       { numRuns: 15 },
-    );
-  });
-});
-
-describe('suspects', () => {
-  const bare: Case = { symptoms: [], marks: null, missed: [], done: [], moved: [], measured: {} };
-
-  it('twice a turn is oval wood, a double cut a slip, once the groove was not picked up all the more', () => {
-    expect(suspects({ ...bare, symptoms: ['tight-twice-a-turn'] })[0]?.cause).toBe('gone-oval');
-    const [plain, missed] = [[], ['pick-up']].map(
-      (steps) => suspects({ ...bare, symptoms: ['thin-or-double-cut'], missed: steps })[0],
-    );
-    expect(plain?.cause).toBe('slipped');
-    expect(missed?.weight).toBeGreaterThan(plain?.weight ?? 1);
-    expect(missed?.clues).toContainEqual({ kind: 'missed', step: 'pick-up' });
-  });
-
-  it('weights sum to one with "none of these" among them; no symptom, no suspects', () => {
-    expect(suspects(bare)).toEqual([]);
-    fc.assert(
-      fc.property(fc.subarray([...SYMPTOMS], { minLength: 1 }), (symptoms) => {
-        const list = suspects({ ...bare, symptoms });
-        expect(list.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 9);
-        expect(list.some(({ cause }) => cause === 'none-of-these')).toBe(true);
-        for (const { chance } of list) expect(chance % 10).toBe(0);
-      }),
     );
   });
 });

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { deepenFromTwoTries } from '../../../src/domain/joint/correction.ts';
 import { flankShift } from '../../../src/domain/joint/helix.ts';
 import { passDepths } from '../../../src/domain/joint/passes.ts';
 import { planJoint } from '../../../src/domain/joint/plan.ts';
@@ -9,7 +8,7 @@ import { planSeat } from '../../../src/domain/joint/seat.ts';
 import { tenonFromDepth, tenonFromEngagement } from '../../../src/domain/joint/sizes.ts';
 import { learnTipFlat } from '../../../src/domain/joint/tip-flat.ts';
 import type { Refusal } from '../../../src/domain/result.ts';
-import { mm, rad, turns } from '../../../src/domain/units/brands.ts';
+import { mm, rad } from '../../../src/domain/units/brands.ts';
 import { gotten, refusalOf } from './results.ts';
 import { tenToTheInch } from './ten-to-the-inch.ts';
 
@@ -102,14 +101,7 @@ describe('two numbers that cannot both be: which two, and the nearest that can',
   });
 });
 
-describe('the same of tries, cutters, passes and seats', () => {
-  test('a lid that went no further after it was cut deeper', () => {
-    const tries = { deepened: mm(0.06), turnsBefore: turns(2), turnsAfter: turns(1.5) };
-    expect(refusalOf(deepenFromTwoTries(tries, mm(0.3)))).toEqual(
-      conflict(['turnsAfter', 1.5], ['turnsBefore', 2], null, 'turns'),
-    );
-  });
-
+describe('the same of cutters, passes and seats', () => {
   test('a scrap pair with less play than a sharp tip leaves, or more than one half the pitch wide', () => {
     const scrap = {
       pitch: mm(P),

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { leastWall, usualClearance } from '../../../src/domain/joint/clearance.ts';
-import { deepenFromTwoTries } from '../../../src/domain/joint/correction.ts';
 import { cuttingSense } from '../../../src/domain/joint/cutting-sense.ts';
 import { dialTarget, toBenchStep } from '../../../src/domain/joint/dial.ts';
 import { filmLoss } from '../../../src/domain/joint/film.ts';
@@ -16,7 +15,6 @@ import {
   pitchFromTpi,
   rad,
   radFromDegrees,
-  turns,
 } from '../../../src/domain/units/brands.ts';
 import { gotten, refusalOf } from './results.ts';
 
@@ -224,30 +222,8 @@ describe('seat and grain', () => {
   });
 });
 
-describe('corrections', () => {
-  test('two tries find an even interference whose turns grow as one over it', () => {
-    fc.assert(
-      fc.property(within(0.05, 0.5), within(0.1, 0.8), within(0, 0.4), (interference, share, wanted) => {
-        const deepened = (share * interference) / 2;
-        const tries = {
-          deepened: mm(deepened),
-          turnsBefore: turns(0.3 / interference),
-          turnsAfter: turns(0.3 / (interference - 2 * deepened)),
-        };
-        const more = gotten(deepenFromTwoTries(tries, mm(wanted)));
-        expect(-interference + 2 * deepened + 2 * more).toBeCloseTo(wanted, 6);
-      }),
-    );
-  });
-
-  test('nothing gained is a conflict', () => {
-    const tries = { deepened: mm(0.1), turnsBefore: turns(2), turnsAfter: turns(2) };
-    expect(refusalOf(deepenFromTwoTries(tries, mm(0.3)))).toMatchObject({ field: 'turnsAfter' });
-    const hardly = { ...tries, turnsAfter: turns(2 + Number.EPSILON * 4) };
-    expect(refusalOf(deepenFromTwoTries(hardly, mm(0.3)))).toMatchObject({ field: 'turnsAfter' });
-  });
-
-  test('a film eats eight times its thickness of clearance', () => {
+describe('a film', () => {
+  test('eats eight times its thickness of clearance', () => {
     const loss = gotten(filmLoss(mm(0.02)));
     expect(loss.clearance).toBeCloseTo(0.16, 12);
     expect(loss.endPlay).toBeCloseTo(0.0924, 4);

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { clearanceBudget, leastWall, usualClearance } from '../../../src/domain/joint/clearance.ts';
-import * as correction from '../../../src/domain/joint/correction.ts';
 import { dialTarget, toBenchStep } from '../../../src/domain/joint/dial.ts';
 import * as engagement from '../../../src/domain/joint/engagement.ts';
 import { filmLoss } from '../../../src/domain/joint/film.ts';
@@ -14,7 +13,7 @@ import * as seat from '../../../src/domain/joint/seat.ts';
 import * as sizes from '../../../src/domain/joint/sizes.ts';
 import { checkTenon } from '../../../src/domain/joint/tenon-check.ts';
 import { learnTipFlat } from '../../../src/domain/joint/tip-flat.ts';
-import { mm, rad, turns } from '../../../src/domain/units/brands.ts';
+import { mm, rad } from '../../../src/domain/units/brands.ts';
 import { numbersOf } from './numbers.ts';
 
 /** Any number at all: nothing, huge, infinite, no number, and the sizes that threads have. */
@@ -43,7 +42,6 @@ const answers = (side: 'recess' | 'tenon', numbers: readonly number[]): readonly
   const piece = { diameter: mm(c), depth: mm(d), tipFlat: mm(b), flankShift: mm(e) };
   const pair = { pitch: mm(a), recess: piece, tenon: { ...piece, diameter: mm(f), depth: mm(g) } };
   const disc = { part: side, pitch: mm(a), workRadius: mm(b), cutterRadius: mm(c) };
-  const tries = { deepened: mm(a), turnsBefore: turns(b), turnsAfter: turns(c) };
   const groove = { form, depth: mm(c) };
   const room = { bottomGap: mm(c), freeThread: mm(d) };
   return [
@@ -77,8 +75,6 @@ const answers = (side: 'recess' | 'tenon', numbers: readonly number[]): readonly
     seat.shoulderRemoval(mm(a), rad(b)),
     seat.mostRemoval(room),
     seat.planSeat(mm(a), { toGo: rad(b) }, 'figure', room, mm(e)),
-    correction.deepenForClearance(mm(a), mm(b)),
-    correction.deepenFromTwoTries(tries, mm(d)),
     filmLoss(mm(a)),
     usualClearance(mm(a)),
     leastWall(mm(a)),

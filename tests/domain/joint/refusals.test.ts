@@ -1,5 +1,4 @@
 import { describe } from 'vitest';
-import { deepenForClearance, deepenFromTwoTries } from '../../../src/domain/joint/correction.ts';
 import { filmLoss } from '../../../src/domain/joint/film.ts';
 import { fitOf, tenonForClearance } from '../../../src/domain/joint/fit.ts';
 import { flankShift } from '../../../src/domain/joint/helix.ts';
@@ -9,7 +8,7 @@ import type { PlanInput } from '../../../src/domain/joint/plan-input.ts';
 import { crestFromDepth, depthFromCrest } from '../../../src/domain/joint/profile.ts';
 import { mostRemoval, planSeat, shoulderRemoval, toGo } from '../../../src/domain/joint/seat.ts';
 import { tenonFromDepth, tenonFromEngagement } from '../../../src/domain/joint/sizes.ts';
-import { mm, moisture, rad, turns } from '../../../src/domain/units/brands.ts';
+import { mm, moisture, rad } from '../../../src/domain/units/brands.ts';
 import { type At, type Case, testRefusedByName } from './refused-by-name.ts';
 
 const P = 2.54;
@@ -135,25 +134,6 @@ const cases: readonly Case[] = [
         workRadius: mm(at('workRadius')),
         cutterRadius: mm(at('cutterRadius')),
       }),
-  },
-  {
-    name: 'deepenForClearance',
-    good: { clearance: 0, wantedClearance: 0.3 },
-    bad: { clearance: -7 },
-    ask: (at) => deepenForClearance(mm(at('clearance')), mm(at('wantedClearance'))),
-  },
-  {
-    name: 'deepenFromTwoTries',
-    good: { deepened: 0.06, turnsBefore: 1, turnsAfter: 2, wantedClearance: 0.3 },
-    ask: (at) =>
-      deepenFromTwoTries(
-        {
-          deepened: mm(at('deepened')),
-          turnsBefore: turns(at('turnsBefore')),
-          turnsAfter: turns(at('turnsAfter')),
-        },
-        mm(at('wantedClearance')),
-      ),
   },
   {
     name: 'passDepths',

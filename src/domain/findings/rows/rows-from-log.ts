@@ -150,7 +150,7 @@ const stepsAtCut = (cut: readonly CutRun[], part: Part): Readonly<Record<string,
 const NO_FAULT = new Set<string>(['free', 'flush', 'sound']);
 
 /** Everything a trial shows that is not as it should be. */
-export const symptomsOf = (trial: Trial): readonly Symptom[] =>
+const symptomsOf = (trial: Trial): readonly Symptom[] =>
   [...trial.goingOn, ...(trial.seated ? [trial.seated] : []), ...trial.threads].filter(
     (word): word is Symptom => !NO_FAULT.has(word),
   );

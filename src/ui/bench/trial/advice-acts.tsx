@@ -34,16 +34,7 @@ const screenOf = ({ kind, part, by, reset }: AdvisedMove): string | null => {
 };
 
 /** What was done, the move itself as the one blue act, and what else there is. */
-export const AdviceActs = ({
-  boxId,
-  trial,
-  move,
-  asks,
-  onAsk,
-  onNext,
-  onCauses,
-  onTriedAgain,
-}: Props) => {
+export const AdviceActs = ({ boxId, trial, move, asks, onAsk, onNext, onCauses, onTriedAgain }: Props) => {
   const { unit } = settings.value;
   const busy = useSignal(false);
   const made = trial.moves ?? [];

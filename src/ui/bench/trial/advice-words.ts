@@ -1,5 +1,6 @@
 import type { Cause } from '../../../domain/diagnosis/causes.ts';
 import type { ChanceWord, Confidence, Evidence } from '../../../domain/diagnosis/diagnosis.ts';
+import type { Why } from '../../../domain/diagnosis/limits.ts';
 import type { Word } from '../../../domain/diagnosis/words-chance.ts';
 import { movementWord } from '../../set-up/words.ts';
 import { fieldWord } from './question-words.ts';
@@ -84,7 +85,7 @@ export const tenthsWord = (tenths: number): string =>
   tenths < 1 ? 'under 1 in 10' : `about ${Math.min(9, tenths)} in 10`;
 
 /** What bars a move, where a person would want to know. */
-const barredWord: Readonly<Record<string, string>> = {
+const barredWord: Readonly<Partial<Record<Why, string>>> = {
   finished: 'a finish is on, and a cutter would tear through it',
   'no-setting': 'the setting is lost',
   'not-on-jig': 'that part is off the jig',
@@ -119,7 +120,7 @@ export const adviceWords = {
   setUpFirst: 'Set up and pick up the thread first',
   why: (cause: string, evidence: readonly string[]) =>
     `Why: ${cause.charAt(0).toLowerCase()}${cause.slice(1)}${evidence.length > 0 ? ` (${evidence.join('; ')})` : ''}.`,
-  then: (move: string) => `Then: ${move.charAt(0).toLowerCase()}${move.slice(1)}.`,
+  thenWords: (move: string) => `Then: ${move.charAt(0).toLowerCase()}${move.slice(1)}.`,
   settle: 'To settle it, check',
   triedAgain: 'Tried again',
   tryNow: 'Try the lid again',
@@ -134,7 +135,7 @@ export const adviceWords = {
   nothing: 'Nothing to be done with this pair',
   nothingKindly:
     'No move left would make it better without spoiling a part. That happens to every turner; most of the wood can still be used.',
-  barred: (move: string, why: string) => `${move}: ${barredWord[why] ?? 'it could spoil the part'}.`,
+  barred: (move: string, why: string) => `${move}: ${barredWord[why as Why] ?? 'it could spoil the part'}.`,
   beyond: {
     slip: 'A ridge thinned by a slip stays thin: no cut puts wood back.',
     oval: 'Let both parts settle for some days before any cut. Lining up the grain helps only at the seat.',

@@ -137,7 +137,7 @@ const Found = ({ boxId, found, onTriedAgain }: FoundProps) => {
             <b>{words.nextMove}</b> {moves.length > 1 && words.moveOf(shown + 1, moves.length)}
           </p>
           {move === 'measure' ? <h2>{words.measure}</h2> : <MoveBlock move={move} found={found} />}
-          {then && then !== 'measure' && <p class="soft">{words.then(moveLine(then, unit))}</p>}
+          {then && then !== 'measure' && <p class="soft">{words.thenWords(moveLine(then, unit))}</p>}
         </section>
       )}
       {move === null && !ask && <NothingLeft barred={diagnosis.barred} />}

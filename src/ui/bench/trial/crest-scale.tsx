@@ -17,21 +17,21 @@ export const CrestScale = ({ onPick }: { onPick: (text: string) => void }) => {
   const { unit, pxPerMm } = settings.value;
   return (
     <>
-    <div class="crest-scale">
-      {WIDTHS[unit].map((width) => {
-        const text = unit === 'in' ? stepWords(mm(width), unit) : `${width} mm`;
-        const drawn = width * (pxPerMm ?? ASSUMED);
-        return (
-          <button key={width} type="button" onClick={() => onPick(text)}>
-            <svg width="16" height="44" viewBox="0 0 16 44" aria-hidden="true">
-              <rect x={8 - drawn / 2} width={drawn} height="44" fill="currentColor" />
-            </svg>
-            {text}
-          </button>
-        );
-      })}
-    </div>
-    {pxPerMm === null && <p class="soft">{words.scaleAssumed}</p>}
+      <div class="crest-scale">
+        {WIDTHS[unit].map((width) => {
+          const text = unit === 'in' ? stepWords(mm(width), unit) : `${width} mm`;
+          const drawn = width * (pxPerMm ?? ASSUMED);
+          return (
+            <button key={width} type="button" onClick={() => onPick(text)}>
+              <svg width="16" height="44" viewBox="0 0 16 44" aria-hidden="true">
+                <rect x={8 - drawn / 2} width={drawn} height="44" fill="currentColor" />
+              </svg>
+              {text}
+            </button>
+          );
+        })}
+      </div>
+      {pxPerMm === null && <p class="soft">{words.scaleAssumed}</p>}
     </>
   );
 };

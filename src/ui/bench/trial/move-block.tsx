@@ -1,5 +1,5 @@
-import { settings } from '../../../app/session.ts';
 import type { Diagnosed } from '../../../app/diagnosis.ts';
+import { settings } from '../../../app/session.ts';
 import type { AdvisedMove } from '../../../domain/diagnosis/diagnosis.ts';
 import { dialTarget } from '../../../domain/joint/dial.ts';
 import { mm } from '../../../domain/units/brands.ts';
@@ -46,11 +46,7 @@ const MoveDial = ({ move, found: { view, recessDial } }: { move: AdvisedMove; fo
   });
   if (!target.ok) return null;
   const way =
-    part === 'tenon' || recessDial === 'same'
-      ? 'clockwise'
-      : recessDial === 'other'
-        ? 'anticlockwise'
-        : null;
+    part === 'tenon' || recessDial === 'same' ? 'clockwise' : recessDial === 'other' ? 'anticlockwise' : null;
   return (
     <>
       <DialFace marks={marksPerTurn} at={target.value.marks ?? 0} way={way} />
