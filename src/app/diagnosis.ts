@@ -9,24 +9,25 @@ import { boxById, runsOf } from './boxes.ts';
 import { calculateBox } from './calculated.ts';
 import { settings } from './session.ts';
 
-/** What is likely wrong with a box at a trial, what that was worked out from, and the words of the steps it may name. */
-export interface Diagnosed {
+/** What a diagnosis of a box at a trial is worked out from, and the words of the steps it may name. */
+export interface ToDiagnose {
   readonly trial: Trial;
   readonly view: DiagnosisView;
-  readonly diagnosis: Diagnosis;
   readonly sentenceOf: (step: string) => string;
   /** Which way the dial goes deeper in the recess, against the tenon; null where the rig does not say. */
   readonly recessDial: Rig['recessDial'];
 }
 
-/**
- * The one diagnosis of a box at a trial, for the Bench and for the box's page; null when there is no such trial. A refusal says which
- * sizes do not go together.
- */
-export const diagnosisOf = async (boxId: string, trialId: string): Promise<Result<Diagnosed | null>> => {
+/** What is likely wrong with a box at a trial: the same for the Bench and for the box's page. */
+export interface Diagnosed extends ToDiagnose {
+  readonly diagnosis: Diagnosis;
+}
+
+/** Reads what to diagnose; null when there is no such trial. A refusal says which sizes do not go together. */
+export const toDiagnose = async (boxId: string, trialId: string): Promise<Result<ToDiagnose> | null> => {
   const box = (await boxById(boxId))?.box;
   const trial = box?.trials.find(({ id }) => id === trialId);
-  if (!box || !trial) return ok(null);
+  if (!box || !trial) return null;
   const calculated = await calculateBox(box);
   if (!calculated.ok) return calculated;
   const runs = await runsOf(box);
@@ -42,17 +43,20 @@ export const diagnosisOf = async (boxId: string, trialId: string): Promise<Resul
     fragilityOf: (wood) =>
       threadingNature(wood, speciesTable.find(({ key }) => key === wood)?.hardness?.newton ?? null),
   });
-  if (!view) return ok(null);
-  const diagnosis = await diagnoseApart(view);
-  if (!diagnosis.ok) return diagnosis;
+  if (!view) return null;
   const sentences = new Map(
     [...runs.values()].flatMap(({ steps }) => steps.map(({ step }) => [step.key, step.sentence] as const)),
   );
   return ok({
     trial,
     view,
-    diagnosis: diagnosis.value,
     sentenceOf: (step) => sentences.get(step) ?? step,
     recessDial: calculated.value.given.rig.recessDial,
   });
+};
+
+/** The one diagnosis, worked out beside the page. */
+export const diagnosed = async (asked: ToDiagnose): Promise<Result<Diagnosed>> => {
+  const diagnosis = await diagnoseApart(asked.view);
+  return diagnosis.ok ? ok({ ...asked, diagnosis: diagnosis.value }) : diagnosis;
 };

@@ -1,9 +1,9 @@
-import { useSignal } from '@preact/signals';
 import { settings } from '../../../app/session.ts';
-import { leaveAsItIs, recordMove, takeBackMove } from '../../../app/trials.ts';
+import { leaveAsItIs, recordMoves } from '../../../app/trials.ts';
 import type { Trial } from '../../../domain/box/records.ts';
 import type { AdvisedMove } from '../../../domain/diagnosis/diagnosis.ts';
 import type { Field, MoveMade } from '../../../domain/diagnosis/view.ts';
+import { useAct } from '../../parts/use-act.ts';
 import { goInstead, hrefTo } from '../../shell/route.ts';
 import { adviceWords as words } from './advice-words.ts';
 import { actWords, doneLine } from './move-words.ts';
@@ -36,28 +36,23 @@ const screenOf = ({ kind, part, by, reset }: AdvisedMove): string | null => {
 /** What was done, the move itself as the one blue act, and what else there is. */
 export const AdviceActs = ({ boxId, trial, move, asks, onAsk, onNext, onCauses, onTriedAgain }: Props) => {
   const { unit } = settings.value;
-  const busy = useSignal(false);
   const made = trial.moves ?? [];
-  const once = async (write: () => Promise<boolean>): Promise<boolean> => {
-    if (busy.value) return false;
-    busy.value = true;
-    const saved = await write();
-    busy.value = false;
-    return saved;
-  };
+  const note = useAct((_, moves: readonly MoveMade[]) => recordMoves(boxId, trial.id, moves));
   const byHand = move !== null && move !== 'measure' && screenOf(move) === null ? move : null;
 
-  const tryAgain = async () => {
-    // Advised a moment ago and then tried: it was done. One that was not is taken back with one tap.
-    const isDone = made.length > 0 || !byHand || byHand.kind === 'leave-it';
-    if (isDone || (await once(() => recordMove(boxId, trial.id, madeOf(byHand))))) onTriedAgain();
-  };
+  // Advised a moment ago and then tried: it was done. One that was not is taken back with one tap.
+  const tryAgain = useAct(async () => {
+    const isNew = made.length === 0 && byHand !== null && byHand.kind !== 'leave-it';
+    if (isNew && !(await recordMoves(boxId, trial.id, [madeOf(byHand)]))) return false;
+    onTriedAgain();
+    return true;
+  });
   return (
     <div class="dock">
       {made.length > 0 && (
         <div class="row">
           <p>{words.doneSince(doneLine(made, unit))}</p>
-          <button type="button" onClick={() => once(() => takeBackMove(boxId, trial.id))}>
+          <button type="button" onClick={() => note.act(made.slice(0, -1))}>
             {words.undo}
           </button>
         </div>
@@ -73,12 +68,11 @@ export const AdviceActs = ({ boxId, trial, move, asks, onAsk, onNext, onCauses, 
         move={move}
         asks={asks}
         onAsk={onAsk}
-        once={once}
         look={made.length > 0 ? '' : 'main'}
       />
       <div class="row">
         {made.length === 0 && (
-          <button type="button" onClick={tryAgain}>
+          <button type="button" disabled={tryAgain.busy} onClick={() => tryAgain.act()}>
             {words.triedAgain}
           </button>
         )}
@@ -96,12 +90,23 @@ export const AdviceActs = ({ boxId, trial, move, asks, onAsk, onNext, onCauses, 
 };
 
 interface MainProps extends Pick<Props, 'boxId' | 'trial' | 'move' | 'asks' | 'onAsk'> {
-  readonly once: (write: () => Promise<boolean>) => Promise<boolean>;
   readonly look: string;
 }
 
-const MainAct = ({ boxId, trial, move, asks, onAsk, once, look }: MainProps) => {
+const MainAct = ({ boxId, trial, move, asks, onAsk, look }: MainProps) => {
   const { unit } = settings.value;
+  const make = useAct(async (fresh, advised: AdvisedMove) => {
+    const made = madeOf(advised);
+    if (made.kind === 'leave-it') {
+      const saved = await leaveAsItIs(boxId, fresh, trial, made);
+      if (saved) goInstead('bench');
+      return saved;
+    }
+    const saved = await recordMoves(boxId, trial.id, [...(trial.moves ?? []), made]);
+    const screen = screenOf(advised);
+    if (saved && screen) location.hash = screen;
+    return saved;
+  });
   if (move === null)
     return asks ? (
       <button type="button" class={look} onClick={onAsk}>
@@ -114,37 +119,16 @@ const MainAct = ({ boxId, trial, move, asks, onAsk, once, look }: MainProps) => 
         {words.measure}
       </a>
     );
-  const act = actWords(move, unit);
+  const act = move.reset ? words.setUpFirst : actWords(move, unit);
   const screen = screenOf(move);
-  if (screen === null)
-    return (
-      <button
-        type="button"
-        class={look}
-        onClick={async () => {
-          if (move.kind !== 'leave-it') await once(() => recordMove(boxId, trial.id, madeOf(move)));
-          else if (await once(() => leaveAsItIs(boxId, trial.id, madeOf(move)))) goInstead('bench');
-        }}
-      >
-        {act}
-      </button>
-    );
   // The cutter's passes are in the record already; that the thread was hardened before them is not.
-  if (move.kind === 'harden-and-recut')
-    return (
-      <button
-        type="button"
-        class={look}
-        onClick={async () => {
-          if (await once(() => recordMove(boxId, trial.id, madeOf(move)))) location.hash = screen;
-        }}
-      >
-        {move.reset ? words.setUpFirst : act}
-      </button>
-    );
-  return (
+  return screen === null || move.kind === 'harden-and-recut' ? (
+    <button type="button" class={look} disabled={make.busy} onClick={() => make.act(move)}>
+      {act}
+    </button>
+  ) : (
     <a class={`act ${look}`} href={screen}>
-      {move.reset ? words.setUpFirst : act}
+      {act}
     </a>
   );
 };

@@ -1,9 +1,8 @@
 import { useSignal } from '@preact/signals';
-import { type Diagnosed, diagnosisOf } from '../../../app/diagnosis.ts';
-import { logId, settings } from '../../../app/session.ts';
+import type { Diagnosed } from '../../../app/diagnosis.ts';
+import { settings } from '../../../app/session.ts';
 import type { Trial } from '../../../domain/box/records.ts';
 import type { Question } from '../../../domain/diagnosis/diagnosis.ts';
-import { useLive } from '../../parts/use-live.ts';
 import { hrefTo } from '../../shell/route.ts';
 import { refusalWords } from '../../words/refusal.ts';
 import { AdviceActs } from './advice-acts.tsx';
@@ -16,6 +15,7 @@ import { Likelihood } from './likelihood.tsx';
 import { MoveBlock } from './move-block.tsx';
 import { moveLine } from './move-words.ts';
 import { NothingLeft } from './nothing-left.tsx';
+import { useDiagnosis } from './use-diagnosis.ts';
 import { trialLine } from './words.ts';
 
 interface Props {
@@ -28,11 +28,7 @@ interface Props {
 /** What is likely wrong with the lid as it was tried, one move, and what would settle it. */
 export const Advice = ({ boxId, trial, onChange, onTriedAgain }: Props) => {
   const { unit } = settings.value;
-  const answer = useLive(
-    () => diagnosisOf(boxId, trial.id),
-    ['box', 'events', 'rig', 'instrument', 'wood', 'log'],
-    `${logId.value} ${trial.id}`,
-  ).value;
+  const answer = useDiagnosis(boxId, trial.id);
   return (
     <>
       <header>
@@ -54,7 +50,7 @@ export const Advice = ({ boxId, trial, onChange, onTriedAgain }: Props) => {
           </a>
         </>
       ) : (
-        answer.value && <Found boxId={boxId} found={answer.value} onTriedAgain={onTriedAgain} />
+        <Found boxId={boxId} found={answer.value} onTriedAgain={onTriedAgain} />
       )}
     </>
   );

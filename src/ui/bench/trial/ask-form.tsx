@@ -20,6 +20,7 @@ import { writeLength } from '../../../domain/units/write-quantity.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Choices } from '../../parts/choices.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { type Form, useForm } from '../../parts/use-form.ts';
 import { listOf } from './answers.ts';
 import { CrestScale } from './crest-scale.tsx';
@@ -44,18 +45,19 @@ interface Props {
 /** One thing that the advice asks, looked at or measured, saved with the trial. */
 export const AskForm = ({ boxId, trial, field, part, onDone }: Props) => {
   const form = useForm(`ask ${trial.id} ${field}`, BLANK);
-  const save = async (answer: Partial<TrialAnswers>) => {
-    if (!(await answerQuestion(boxId, trial.id, field, answer))) return;
+  const save = useAct(async (_, answer: Partial<TrialAnswers>) => {
+    if (!(await answerQuestion(boxId, trial.id, field, answer))) return false;
     form.done();
     onDone();
-  };
+    return true;
+  });
   return (
     <form
       class="ask"
       onSubmit={(event) => {
         event.preventDefault();
         const answer = answerOf(form, field, part);
-        if (answer) save(answer);
+        if (answer) save.act(answer);
       }}
     >
       <header>
@@ -67,7 +69,7 @@ export const AskForm = ({ boxId, trial, field, part, onDone }: Props) => {
       <p>{askWords(field, part)}</p>
       <Inputs form={form} field={field} />
       <div class="acts">
-        <button type="button" onClick={() => save({})}>
+        <button type="button" onClick={() => save.act({})}>
           {words.cannotTell}
         </button>
         <button type="submit" class="main" disabled={form.values.value.one.trim() === ''}>

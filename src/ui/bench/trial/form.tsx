@@ -12,6 +12,7 @@ import {
   threads,
 } from '../../../domain/box/trial-words.ts';
 import { Switches } from '../../parts/switches.tsx';
+import { useAct } from '../../parts/use-act.ts';
 import { useForm } from '../../parts/use-form.ts';
 import { answersOf, BLANK, countOf, listOf, type Said, saidOf } from './answers.ts';
 import { Chips } from './chips.tsx';
@@ -61,6 +62,16 @@ export const TrialForm = ({ boxId, trial, wasRight, onSaved }: Props) => {
   };
   /** One of a few, or none. */
   const pick = (field: keyof Said, value: string) => form.set(field, said[field] === value ? '' : value);
+  const save = useAct(async (id) => {
+    const answers = answersOf(said);
+    const saved = trial
+      ? await correctTrial(boxId, trial.id, answers)
+      : await recordTrial(boxId, id, { ...answers, ...UNMEASURED });
+    if (!saved) return false;
+    form.done();
+    onSaved();
+    return true;
+  });
   const clear = () => {
     for (const field of Object.keys(BLANK) as (keyof Said)[]) form.set(field, '');
   };
@@ -68,15 +79,9 @@ export const TrialForm = ({ boxId, trial, wasRight, onSaved }: Props) => {
   return (
     <form
       class="trial"
-      onSubmit={async (event) => {
+      onSubmit={(event) => {
         event.preventDefault();
-        const answers = answersOf(said);
-        const saved = trial
-          ? await correctTrial(boxId, trial.id, answers)
-          : await recordTrial(boxId, { ...answers, ...UNMEASURED });
-        if (!saved) return;
-        form.done();
-        onSaved();
+        save.act();
       }}
     >
       <div class="going-on">

@@ -2,10 +2,11 @@ import '../dock.css';
 import './style.css';
 import { useSignal } from '@preact/signals';
 import { settings } from '../../../app/session.ts';
-import { RIGHT, recordTrial, takeBackMove, takeBackTrial } from '../../../app/trials.ts';
+import { RIGHT, recordMoves, recordTrial, takeBackTrial } from '../../../app/trials.ts';
 import { depthReached } from '../../../domain/box/cuts.ts';
 import { openTrial } from '../../../domain/box/open-trial.ts';
 import type { Trial } from '../../../domain/box/records.ts';
+import { useAct } from '../../parts/use-act.ts';
 import { goInstead, hrefTo } from '../../shell/route.ts';
 import type { StageProps } from '../stage-props.ts';
 import { Advice } from './advice.tsx';
@@ -64,16 +65,13 @@ const TrialStage = ({ onHand }: StageProps) => {
 export default TrialStage;
 
 const Good = ({ id, wasRight }: { id: string; wasRight: boolean }) => {
-  const busy = useSignal(false);
-  const good = async () => {
-    if (busy.value) return;
-    busy.value = true;
-    const saved = await recordTrial(id, { ...RIGHT, afterFinish: wasRight });
-    busy.value = false;
+  const good = useAct(async (fresh) => {
+    const saved = await recordTrial(id, fresh, { ...RIGHT, afterFinish: wasRight });
     if (saved) goInstead('bench');
-  };
+    return saved;
+  });
   return (
-    <button type="button" class="good" disabled={busy.value} onClick={good}>
+    <button type="button" class="good" disabled={good.busy} onClick={() => good.act()}>
       {words.good}
     </button>
   );
@@ -84,7 +82,7 @@ const MovesSince = ({ id, trial }: { id: string; trial: Trial | undefined }) =>
   trial?.moves && trial.moves.length > 0 ? (
     <div class="row">
       <p>{words.doneSince(doneLine(trial.moves, settings.value.unit))}</p>
-      <button type="button" onClick={() => takeBackMove(id, trial.id)}>
+      <button type="button" onClick={() => recordMoves(id, trial.id, (trial.moves ?? []).slice(0, -1))}>
         {words.undoMove}
       </button>
     </div>
