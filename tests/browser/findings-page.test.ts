@@ -184,7 +184,7 @@ describe('the cache of the findings', () => {
       await page.getByRole('button', { name: 'Like the last one' }).click();
       await page.waitForURL(/set-up-recess/);
       await page.goto(`${server.url}#/bench/trial`);
-      await page.getByRole('button', { name: /^Right: goes on easily/ }).click();
+      await page.getByRole('button', { name: /^Good: runs on freely/ }).click();
       await expect.poll(() => boxesTried(page)).toContain(21);
       expect((await cacheOf(page)).stale).toEqual(['records']);
       await reopen(page);

@@ -102,7 +102,7 @@ test('one box from blank to shelf, by touch, with no network from beginning to e
   await tap(page, 'link', 'To the set-up');
   await setUp(page);
   await cut(page);
-  await tap(page, 'button', 'Right: goes on easily, pulls up firm.');
+  await tap(page, 'button', 'Good: runs on freely, pulls up firm');
   await tap(page, 'button', 'In line and flush: close the box');
 
   // A broken picture is refused in words, and nothing is lost; then a real one, as a phone takes it.

@@ -13,6 +13,8 @@ interface Props {
   readonly boxId: string;
   readonly trial: Trial;
   readonly move: AdvisedMove | 'measure' | null;
+  /** It was worked out before the last answer: nothing to act on until the next is there. */
+  readonly isStale: boolean;
   /** What is asked, the act where there is no move. */
   readonly asks: Field | null;
   readonly onAsk: () => void;
@@ -34,7 +36,17 @@ const screenOf = ({ kind, part, by, reset }: AdvisedMove): string | null => {
 };
 
 /** What was done, the move itself as the one blue act, and what else there is. */
-export const AdviceActs = ({ boxId, trial, move, asks, onAsk, onNext, onCauses, onTriedAgain }: Props) => {
+export const AdviceActs = ({
+  boxId,
+  trial,
+  move,
+  isStale,
+  asks,
+  onAsk,
+  onNext,
+  onCauses,
+  onTriedAgain,
+}: Props) => {
   const { unit } = settings.value;
   const made = trial.moves ?? [];
   const note = useAct((_, moves: readonly MoveMade[]) => recordMoves(boxId, trial.id, moves));
@@ -66,13 +78,14 @@ export const AdviceActs = ({ boxId, trial, move, asks, onAsk, onNext, onCauses, 
         boxId={boxId}
         trial={trial}
         move={move}
+        isStale={isStale}
         asks={asks}
         onAsk={onAsk}
         look={made.length > 0 ? '' : 'main'}
       />
       <div class="row">
         {made.length === 0 && (
-          <button type="button" disabled={tryAgain.busy} onClick={() => tryAgain.act()}>
+          <button type="button" disabled={tryAgain.busy || isStale} onClick={() => tryAgain.act()}>
             {words.triedAgain}
           </button>
         )}
@@ -89,11 +102,11 @@ export const AdviceActs = ({ boxId, trial, move, asks, onAsk, onNext, onCauses, 
   );
 };
 
-interface MainProps extends Pick<Props, 'boxId' | 'trial' | 'move' | 'asks' | 'onAsk'> {
+interface MainProps extends Pick<Props, 'boxId' | 'trial' | 'move' | 'isStale' | 'asks' | 'onAsk'> {
   readonly look: string;
 }
 
-const MainAct = ({ boxId, trial, move, asks, onAsk, look }: MainProps) => {
+const MainAct = ({ boxId, trial, move, isStale, asks, onAsk, look }: MainProps) => {
   const { unit } = settings.value;
   const make = useAct(async (fresh, advised: AdvisedMove) => {
     const made = madeOf(advised);
@@ -107,6 +120,12 @@ const MainAct = ({ boxId, trial, move, asks, onAsk, look }: MainProps) => {
     if (saved && screen) location.hash = screen;
     return saved;
   });
+  if (isStale)
+    return (
+      <button type="button" class={look} disabled>
+        {words.working}
+      </button>
+    );
   if (move === null)
     return asks ? (
       <button type="button" class={look} onClick={onAsk}>

@@ -50,7 +50,7 @@ export const Advice = ({ boxId, trial, onChange, onTriedAgain }: Props) => {
           </a>
         </>
       ) : (
-        <Found boxId={boxId} found={answer.value} onTriedAgain={onTriedAgain} />
+        <Found boxId={boxId} trial={trial} found={answer.value} onTriedAgain={onTriedAgain} />
       )}
     </>
   );
@@ -64,14 +64,16 @@ const questionOf = ({ diagnosis, trial }: Diagnosed): Question | null => {
   return { field: tellsApart, part: null, answers: [] };
 };
 
-interface FoundProps extends Pick<Props, 'boxId' | 'onTriedAgain'> {
+interface FoundProps extends Pick<Props, 'boxId' | 'trial' | 'onTriedAgain'> {
   readonly found: Diagnosed;
 }
 
-const Found = ({ boxId, found, onTriedAgain }: FoundProps) => {
+const Found = ({ boxId, trial, found, onTriedAgain }: FoundProps) => {
   const over = useSignal<'causes' | 'ask' | null>(null);
   const at = useSignal(0);
-  const { diagnosis, view, trial } = found;
+  const { diagnosis, view } = found;
+  // Answers or moves were added since: what is on screen may no longer be advised, and is not to be acted on.
+  const isStale = JSON.stringify(trial) !== JSON.stringify(found.trial);
   const { unit } = settings.value;
   const [first] = diagnosis.causes;
   const ask = questionOf(found);
@@ -137,11 +139,12 @@ const Found = ({ boxId, found, onTriedAgain }: FoundProps) => {
         </section>
       )}
       {move === null && !ask && <NothingLeft barred={diagnosis.barred} />}
-      {ask && <AskBlock ask={ask} onAsk={move === null ? null : () => (over.value = 'ask')} />}
+      {ask && <AskBlock ask={ask} onAsk={move === null || isStale ? null : () => (over.value = 'ask')} />}
       <AdviceActs
         boxId={boxId}
         trial={trial}
         move={move}
+        isStale={isStale}
         asks={ask?.field ?? null}
         onAsk={() => (over.value = 'ask')}
         onNext={moves.length > 1 ? () => (at.value = (shown + 1) % moves.length) : null}
