@@ -55,8 +55,9 @@ export const toDiagnose = async (boxId: string, trialId: string): Promise<Result
   });
 };
 
-/** The one diagnosis, worked out beside the page. */
-export const diagnosed = async (asked: ToDiagnose): Promise<Result<Diagnosed>> => {
-  const diagnosis = await diagnoseApart(asked.view);
+/** The one diagnosis, worked out beside the page; null where that failed. */
+export const diagnosed = async (asked: ToDiagnose): Promise<Result<Diagnosed> | null> => {
+  const diagnosis = await diagnoseApart(asked.view).catch(() => null);
+  if (!diagnosis) return null;
   return diagnosis.ok ? ok({ ...asked, diagnosis: diagnosis.value }) : diagnosis;
 };

@@ -2,7 +2,6 @@ import type { Diagnosis } from '../domain/diagnosis/diagnosis.ts';
 import type { DiagnosisView } from '../domain/diagnosis/view.ts';
 import type { Result } from '../domain/result.ts';
 import type { DiagnosisAnswer, DiagnosisQuestion } from '../workers/diagnosis-message.ts';
-import { afterNextFrame } from './next-frame.ts';
 
 /** Kept for the next question: a worker that has answered once answers the next several times as fast. */
 let worker: Worker | null = null;
@@ -35,21 +34,14 @@ const askWorker = (to: Worker, question: DiagnosisQuestion): Promise<Result<Diag
     to.postMessage(question);
   });
 
-/** Where no worker runs, on the page itself, once what was tapped is drawn. */
-const onPage = async (view: DiagnosisView): Promise<Result<Diagnosis>> => {
-  const { diagnose } = await import('../domain/diagnosis/diagnose.ts');
-  await new Promise<void>(afterNextFrame);
-  return diagnose(view);
-};
-
-/** The diagnosis of a view, worked out beside the page: a tap's frame never waits for it. */
+/** The diagnosis of a view, worked out beside the page: a tap's frame never waits for it. Rejects when no worker could be started. */
 export const diagnoseApart = async (view: DiagnosisView): Promise<Result<Diagnosis>> => {
   try {
     worker ??= startWorker();
     return await askWorker(worker, { id: ++asked, view });
-  } catch {
+  } catch (error) {
     worker?.terminate();
     worker = null;
-    return onPage(view);
+    throw error;
   }
 };

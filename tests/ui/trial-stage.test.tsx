@@ -7,6 +7,7 @@ import { nextSeq } from '../../src/domain/box/sequence.ts';
 import type { Part } from '../../src/domain/setup/events.ts';
 import TrialStage from '../../src/ui/bench/trial/stage.tsx';
 import LikelyCauses from '../../src/ui/boxes/likely-causes.tsx';
+import './worker-on-the-page.ts';
 import { boxOf, change, length, newBox, setUp, show } from './cut-box-on-bench.tsx';
 
 let id = '';

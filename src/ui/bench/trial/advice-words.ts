@@ -108,6 +108,7 @@ export const adviceWords = {
   title: 'Advice',
   change: 'Change answers',
   working: 'Working it out',
+  failed: 'The advice could not be worked out. What you entered is saved; open this page again.',
   joint: 'This joint',
   disagree: 'Sizes and feel disagree: measure',
   disagreeWhy: 'No joint of these sizes would feel like this. One of the readings is likely wrong.',

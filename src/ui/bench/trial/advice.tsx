@@ -26,7 +26,7 @@ interface Props {
 }
 
 /** What is likely wrong with the lid as it was tried, one move, and what would settle it. */
-export const Advice = ({ boxId, trial, onChange, onTriedAgain }: Props) => {
+const Advice = ({ boxId, trial, onChange, onTriedAgain }: Props) => {
   const { unit } = settings.value;
   const answer = useDiagnosis(boxId, trial.id);
   return (
@@ -38,7 +38,9 @@ export const Advice = ({ boxId, trial, onChange, onTriedAgain }: Props) => {
         </button>
       </header>
       <p>{trialLine(trial)}.</p>
-      {!answer ? (
+      {answer === null ? (
+        <p role="alert">{words.failed}</p>
+      ) : !answer ? (
         <p role="status" aria-busy="true">
           {words.working}
         </p>
@@ -55,6 +57,8 @@ export const Advice = ({ boxId, trial, onChange, onTriedAgain }: Props) => {
     </>
   );
 };
+
+export default Advice;
 
 /** What the advice asks, else what would tell its first two causes apart; nothing that was asked already. */
 const questionOf = ({ diagnosis, trial }: Diagnosed): Question | null => {

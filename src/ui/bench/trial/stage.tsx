@@ -7,9 +7,9 @@ import { depthReached } from '../../../domain/box/cuts.ts';
 import { openTrial } from '../../../domain/box/open-trial.ts';
 import type { Trial } from '../../../domain/box/records.ts';
 import { useAct } from '../../parts/use-act.ts';
+import { Later } from '../../shell/later.tsx';
 import { goInstead, hrefTo } from '../../shell/route.ts';
 import type { StageProps } from '../stage-props.ts';
-import { Advice } from './advice.tsx';
 import { EarlierTries, TakeBack } from './earlier-tries.tsx';
 import { TrialForm } from './form.tsx';
 import { doneLine } from './move-words.ts';
@@ -29,12 +29,15 @@ const TrialStage = ({ onHand }: StageProps) => {
   if (shown && over.value !== 'change')
     return (
       <section class="trial-screen advice" aria-label={trialLine(shown)}>
-        <Advice
+        <Later
           key={shown.id}
-          boxId={id}
-          trial={shown}
-          onChange={() => (over.value = 'change')}
-          onTriedAgain={() => (doneWith.value = shown.id)}
+          load={() => import('./advice.tsx')}
+          props={{
+            boxId: id,
+            trial: shown,
+            onChange: () => (over.value = 'change'),
+            onTriedAgain: () => (doneWith.value = shown.id),
+          }}
         />
         <TakeBack word={words.undo} onTap={() => takeBackTrial(id, shown.id)} />
       </section>
