@@ -20,7 +20,7 @@ interface Props<T extends string> {
 export const Chips = <T extends string>({ legend, hint, options, chosen, onTap, children }: Props<T>) => {
   const id = useId();
   return (
-    <fieldset class="chips" aria-describedby={hint ? id : undefined}>
+    <fieldset class={options.length === 5 ? 'chips five' : 'chips'} aria-describedby={hint ? id : undefined}>
       <legend>{legend}</legend>
       {hint && (
         <span id={id} class="soft">

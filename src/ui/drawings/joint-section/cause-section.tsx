@@ -78,7 +78,11 @@ export const CauseSection = ({ pair, bottomGap, place, names, label }: Props) =>
     );
   };
   const marked: Readonly<Record<CausePlace, readonly string[]>> = {
-    flanks: ridges.flatMap((z) => [flank(z, -1), flank(z, 1)]),
+    // At either end half a groove has one flank inside the joint.
+    flanks: ridges.flatMap((z, i) => [
+      ...(i > 0 ? [flank(z, -1)] : []),
+      ...(i < THREADS ? [flank(z, 1)] : []),
+    ]),
     crests: ridges.slice(0, THREADS).map(crest),
     floor: [
       line([
