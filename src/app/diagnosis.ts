@@ -10,7 +10,7 @@ import { calculateBox } from './calculated.ts';
 import { settings } from './session.ts';
 
 /** What a diagnosis of a box at a trial is worked out from, and the words of the steps it may name. */
-export interface ToDiagnose {
+interface ToDiagnose {
   readonly trial: Trial;
   readonly view: DiagnosisView;
   readonly sentenceOf: (step: string) => string;

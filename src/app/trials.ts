@@ -56,11 +56,8 @@ export const answerQuestion = (
   }));
 
 /** All moves made since a trial: the whole list, so that saving it again adds nothing. */
-export const recordMoves = (
-  boxId: string,
-  trialId: string,
-  moves: readonly MoveMade[],
-): Promise<boolean> => changeTrial(boxId, trialId, (trial) => ({ ...trial, moves }));
+export const recordMoves = (boxId: string, trialId: string, moves: readonly MoveMade[]): Promise<boolean> =>
+  changeTrial(boxId, trialId, (trial) => ({ ...trial, moves }));
 
 /** The lid is right as it is: what was said of it is no fault. The move and the trial that it makes right go together. */
 export const leaveAsItIs = (

@@ -33,10 +33,3 @@ export const benchStep = { metric: mm(0.05), inch: mm(0.002 * MM_PER_INCH) } as 
 
 /** A whole number of steps, mm, free of the last bits that binary fractions leave. */
 export const steps = (count: number, step: number): Millimetres => mm(Number((count * step).toFixed(6)));
-
-/** A length to the nearest bench step, never less than one step when it is more than nothing; nothing for what is no number. */
-export const toBenchStep = (length: Millimetres, unit: keyof typeof benchStep): Millimetres => {
-  const count = Math.abs(length) / benchStep[unit];
-  if (!Number.isFinite(count)) return mm(0);
-  return steps(Math.sign(length) * Math.max(1, Math.round(count)), benchStep[unit]);
-};

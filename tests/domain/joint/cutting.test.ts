@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { leastWall, usualClearance } from '../../../src/domain/joint/clearance.ts';
 import { cuttingSense } from '../../../src/domain/joint/cutting-sense.ts';
-import { dialTarget, toBenchStep } from '../../../src/domain/joint/dial.ts';
+import { dialTarget } from '../../../src/domain/joint/dial.ts';
 import { filmLoss } from '../../../src/domain/joint/film.ts';
 import { flankShift } from '../../../src/domain/joint/helix.ts';
 import { neckFor, recessForShift } from '../../../src/domain/joint/largest-cutter.ts';
@@ -69,14 +69,6 @@ describe('the dial', () => {
     expect(gotten(dialTarget(mm(1.6), dial))).toMatchObject({ wholeTurns: 1, marks: 13 });
     expect(gotten(dialTarget(mm(1.2699), dial))).toMatchObject({ wholeTurns: 1, marks: 0 });
     expect(gotten(dialTarget(mm(1.6), { travelPerTurn: mm(1.27) })).marks).toBeNull();
-  });
-
-  test('lengths to a bench step: 0.05 mm or 2 thou, never nothing for something', () => {
-    expect(toBenchStep(mm(0.13), 'metric')).toBe(0.15);
-    expect(toBenchStep(mm(0.001), 'metric')).toBe(0.05);
-    expect(toBenchStep(mm(0), 'metric')).toBe(0);
-    expect(toBenchStep(mm(0.1), 'inch')).toBeCloseTo(0.1016, 9);
-    expect(toBenchStep(mm(Number.NaN), 'inch')).toBe(0);
   });
 });
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { clearanceBudget, leastWall, usualClearance } from '../../../src/domain/joint/clearance.ts';
-import { dialTarget, toBenchStep } from '../../../src/domain/joint/dial.ts';
+import { dialTarget } from '../../../src/domain/joint/dial.ts';
 import * as engagement from '../../../src/domain/joint/engagement.ts';
 import { filmLoss } from '../../../src/domain/joint/film.ts';
 import { fitOf, tenonForClearance } from '../../../src/domain/joint/fit.ts';
@@ -61,7 +61,6 @@ const answers = (side: 'recess' | 'tenon', numbers: readonly number[]): readonly
     passDepths(groove, { by: 'two-thirds' }),
     passDepths(groove, { by: 'equal-area', passes: Math.round(d) }),
     dialTarget(mm(a), { travelPerTurn: mm(b), marksPerTurn: c }),
-    toBenchStep(mm(a), 'metric'),
     learnTipFlat({
       pitch: mm(a),
       recess: mm(c),
