@@ -59,8 +59,11 @@ const untold = (view: DiagnosisView, facts: Facts): readonly Field[] => {
     tenonTaper: joint.tenonTaper !== null,
     outOfRound: joint.outOfRound !== null,
   };
-  const asked = new Set(view.asked ?? []);
-  return asked.size >= MOST_QUESTIONS ? [] : FIELDS.filter((field) => !told[field] && !asked.has(field));
+  const asked = view.asked ?? [];
+  if (asked.length >= MOST_QUESTIONS) return [];
+  return FIELDS.filter(
+    (field) => !told[field] && (!asked.includes(field) || (field === 'crestFlat' && facts.slipOrBlunt)),
+  );
 };
 
 /** The piece whose crest is worth seeing: the one that would be cut, then the other: a slip thins one crest, a blunt tip both. */

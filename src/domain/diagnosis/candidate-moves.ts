@@ -48,7 +48,7 @@ const newTenons = (bench: Bench, box: JointNumbers, aim: Aim): Move[] => {
   const moves: Move[] = [];
   for (const depth of new Set(depths.map((value) => Number(value.toFixed(4))))) {
     const around = Math.round((aim.sizeAtNothing + 2 * depth) / step);
-    for (let i = -3; i <= 3; i++)
+    for (let i = -3; i <= 6; i++)
       moves.push({
         ...plain('new-tenon', 'tenon'),
         size: mm(steps(around + i, step)),

@@ -29,6 +29,8 @@ export interface Ensemble {
   readonly box: JointNumbers;
   readonly joints: readonly Latent[];
   readonly minutes: Float64Array;
+  /** Clearance that is free, diametral. */
+  readonly free: Float64Array;
   readonly canCut: boolean;
   /** No fault is likelier than none. */
   readonly isLikelySound: boolean;
@@ -54,6 +56,7 @@ export const ensembleOf = (
   const at = emptyStanding();
   const count = joints.length;
   const minutes = new Float64Array(count);
+  const free = new Float64Array(count);
   const shares = {
     inBand: 0,
     tightFlanks: 0,
@@ -66,6 +69,7 @@ export const ensembleOf = (
   joints.forEach((joint, j) => {
     standingOf(joint, box, at);
     minutes[j] = minutesToMend(joint, box, at, canCut);
+    free[j] = at.one;
     const { faults } = at;
     const need = Math.max(faults[F.tight] as number, faults[F.late] as number);
     if (at.one >= joint.low && at.looseness <= 0) shares.inBand++;
@@ -81,6 +85,7 @@ export const ensembleOf = (
     box,
     joints,
     minutes,
+    free,
     canCut,
     isLikelySound,
     inBand: share(shares.inBand),
@@ -95,6 +100,8 @@ export const ensembleOf = (
 
 const THIN_CREST = 0.11;
 const THIN_NEW_CREST = 0.12;
+/** Looser than that beyond the band, and looser than the old one, a new tenon is worse than none: a tight one can still be cut deeper. */
+const SLACK = 0.03;
 /** Least engagement of a new tenon, and of crests that were eased; shares of 0.75 H. */
 const LEAST_NEW = 0.44;
 const LEAST_EASED = 0.5;
@@ -103,7 +110,7 @@ const crestOf = (move: Move, at: Standing): number => (move.part === 'recess' ? 
 
 /** Try a move on every likely joint. */
 export const outcomeOf = (move: Move, ensemble: Ensemble): Outcome => {
-  const { joints, box, minutes } = ensemble;
+  const { joints, box, minutes, free } = ensemble;
   const count = joints.length;
   const cost = minutesOf(move);
   const off = new Float64Array(count);
@@ -131,7 +138,8 @@ export const outcomeOf = (move: Move, ensemble: Ensemble): Outcome => {
     const engaged = standing.engaged - Math.max(0, -standing.gap) / box.full;
     if (crest < THIN_CREST) thin++;
     const isUnusable =
-      move.kind === 'new-tenon' && (crest < THIN_NEW_CREST || standing.looseness > scratch.top / 2);
+      move.kind === 'new-tenon' &&
+      (crest < THIN_NEW_CREST || (standing.looseness > SLACK && standing.one > (free[j] as number)));
     if (engaged < least || isUnusable) spent++;
     if (standing.looseness > 0) looser++;
     if (scratch.floor < 0) floorHit++;

@@ -22,6 +22,7 @@ const now: Question['now'] = {
   box,
   joints: [],
   minutes: new Float64Array(0),
+  free: new Float64Array(0),
   canCut: true,
   isLikelySound: true,
   inBand: 0,

@@ -4,7 +4,7 @@ import type { AdvisedMove } from '../../../domain/diagnosis/diagnosis.ts';
 import { dialTarget } from '../../../domain/joint/dial.ts';
 import { mm } from '../../../domain/units/brands.ts';
 import { DialFace } from '../../drawings/dial-face.tsx';
-import { dialWords } from '../../words/dial.ts';
+import { dialTargetWords } from '../../words/dial.ts';
 import { causeWord, chanceWord, evidenceWord, adviceWords as words } from './advice-words.ts';
 import { amountWords, depthWords, moveWord, whatWords } from './move-words.ts';
 
@@ -51,7 +51,7 @@ const MoveDial = ({ move, found: { view, recessDial } }: { move: AdvisedMove; fo
     <>
       <DialFace marks={marksPerTurn} at={target.value.marks ?? 0} way={way} />
       <p class="dial-to">
-        {words.dialTo} <b>{dialWords(target.value)}</b>
+        {words.dialTo} <b>{dialTargetWords(target.value)}</b>
         {way && `, ${words.way[way]}`}
       </p>
     </>

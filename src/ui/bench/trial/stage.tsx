@@ -7,7 +7,7 @@ import { depthReached } from '../../../domain/box/cuts.ts';
 import { openTrial } from '../../../domain/box/open-trial.ts';
 import type { Trial } from '../../../domain/box/records.ts';
 import { useAct } from '../../parts/use-act.ts';
-import { Later } from '../../shell/later.tsx';
+import { Lazy } from '../../shell/lazy.tsx';
 import { goInstead, hrefTo } from '../../shell/route.ts';
 import type { StageProps } from '../stage-props.ts';
 import { EarlierTries, TakeBack } from './earlier-tries.tsx';
@@ -29,7 +29,7 @@ const TrialStage = ({ onHand }: StageProps) => {
   if (shown && over.value !== 'change')
     return (
       <section class="trial-screen advice" aria-label={trialLine(shown)}>
-        <Later
+        <Lazy
           key={shown.id}
           load={() => import('./advice.tsx')}
           props={{
