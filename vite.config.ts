@@ -127,6 +127,9 @@ const isForInstallerOnly = (url: string): boolean => /\.png$/.test(url);
 /** The invented log: wanted by some, once, so not worth keeping on every phone. */
 const isDemo = (url: string): boolean => /^assets\/demo-log-/.test(url);
 
+/** Wanted only where the browser stores nothing, which mostly means this list neither. */
+const isForNoStorage = (url: string): boolean => /^assets\/in-memory-/.test(url);
+
 /** Vite puts the hash of these into their names, so the copy the page has just loaded will do. */
 const isNamedByHash = (url: string): boolean => url.startsWith('assets/');
 
@@ -152,7 +155,9 @@ const serviceWorker = (): Plugin => {
       async handler() {
         const precached = filesIn(outDir)
           .map((file) => ({ file, url: relative(outDir, file).split(sep).join('/') }))
-          .filter(({ url }) => !isForInstallerOnly(url) && !isDemo(url) && url !== 'sw.js')
+          .filter(
+            ({ url }) => !isForInstallerOnly(url) && !isDemo(url) && !isForNoStorage(url) && url !== 'sw.js',
+          )
           .sort((a, b) => (a.url < b.url ? -1 : 1))
           .map(({ file, url }) => ({ url, revision: isNamedByHash(url) ? null : hash(readFileSync(file)) }));
         await build({

@@ -40,6 +40,11 @@ const TABLE: readonly Rule[] = [
     why: 'Backups are the only place that packs and unpacks files.',
   },
   {
+    from: /^src\/storage\/in-memory\.ts$/,
+    may: [/^fake-indexeddb$/],
+    why: 'What stands in for IndexedDB in memory, loaded where there is none.',
+  },
+  {
     from: /^src\/storage\//,
     may: [/^src\/storage\/(?!backup\/)/, /^src\/domain\//, /^idb$/],
     why: 'Storage is the only place that imports idb; it never pulls backups into the first load.',

@@ -4,6 +4,7 @@ import type { Found } from '../workers/findings-message.ts';
 import { changes, type Topic } from './changes.ts';
 import { tabledWoods } from './findings-woods.ts';
 import { logId } from './session.ts';
+import { isInMemory } from './start.ts';
 
 /** Progress is shown from here on; before, it would only flicker. */
 const SHOW_PROGRESS_AFTER_MS = 200;
@@ -42,7 +43,8 @@ export const findingsState = (): string =>
 /** Reckons the findings of the log on screen, unless nothing was written since the last time, or nothing that touches a row. */
 export const reckonFindings = async (): Promise<void> => {
   const wanted = findingsState();
-  if (wanted === askedFor) return;
+  // The worker opens the store itself, and would find none.
+  if (wanted === askedFor || isInMemory.value) return;
   asked?.cancel();
   askedFor = wanted;
   const log = logId.value;

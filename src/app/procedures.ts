@@ -1,6 +1,8 @@
-import { countUp, LONGEST } from '../domain/log/bounds.ts';
+import { LONGEST, MOST_ITEMS } from '../domain/log/bounds.ts';
+import { countUp } from '../domain/log/count-up.ts';
 import { DEFAULT_PROCEDURES } from '../domain/setup/default-procedures.ts';
 import type { Procedure } from '../domain/setup/procedure.ts';
+import { StorageFailure } from '../storage/failure.ts';
 import { keep, listBodies } from './keep.ts';
 
 interface ProcedureOnHand {
@@ -26,9 +28,17 @@ export const keepProcedure = (
   change: (procedure: Procedure) => Procedure,
   keepReplaced = false,
 ): Promise<boolean> =>
-  keep('procedure', id, (now) => (now ? { ...change(now), version: countUp(now.version) } : null), {
-    keepReplaced,
-  });
+  keep(
+    'procedure',
+    id,
+    (now) => {
+      if (!now) return null;
+      const next = change(now);
+      if (next.steps.length > MOST_ITEMS.steps) throw new StorageFailure('list-full');
+      return { ...next, version: countUp(now.version) };
+    },
+    { keepReplaced },
+  );
 
 /** A copy to make one's own, under a new id. Durable when it resolves to true. */
 export const copyProcedure = (id: string, from: Procedure, name: string): Promise<boolean> =>

@@ -1,7 +1,6 @@
 import type { Box, Plan } from '../domain/box/records.ts';
 import { today } from '../platform/clock.ts';
-import { addBox, isAnyOpen } from '../storage/boxes.ts';
-import { type BoxOnHand, newestBox, withRuns } from './boxes.ts';
+import { addBox } from '../storage/add-box.ts';
 import { announce } from './changes.ts';
 import { attempt } from './failure.ts';
 import { FIRST_RIG_ID } from './rigs.ts';
@@ -42,10 +41,3 @@ export const startBox = async (
     },
     id,
   )) ?? false;
-
-/** The box on the lathe: the newest that is not closed. */
-export const currentBox = async (): Promise<BoxOnHand | null> =>
-  (await isAnyOpen(logId.value)) ? newestBox(({ closing }) => closing === null) : null;
-
-/** The same with its set-ups. */
-export const currentWithRuns = async () => withRuns(await currentBox());

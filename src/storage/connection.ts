@@ -1,5 +1,5 @@
 import { type IDBPDatabase, openDB } from 'idb';
-import { StorageFailure } from './failure.ts';
+import { asFailure, StorageFailure } from './failure.ts';
 import { MIGRATIONS } from './migrations.ts';
 import { DATABASE, VERSION } from './names.ts';
 import type { LidwrightDb } from './schema.ts';
@@ -12,7 +12,22 @@ const OPEN_LIMIT_MS = 8_000;
 let opening: Promise<Db> | undefined;
 let opened: Db | undefined;
 
-const open = async (): Promise<Db> => {
+/** How to go on without IndexedDB; a realm that names none, as a worker, which could not see what the page holds, fails. */
+let substitute: (() => Promise<unknown>) | undefined;
+
+/** Where there is no IndexedDB, `load` puts something in its place, and what is written lasts as long as the page. */
+export const withoutStorage = (load: () => Promise<unknown>): void => {
+  substitute = load;
+};
+
+const open = (): Promise<Db> =>
+  openHere().catch(async (error) => {
+    if (!substitute || asFailure(error).reason !== 'none') throw error;
+    await substitute();
+    return openHere();
+  });
+
+const openHere = async (): Promise<Db> => {
   if (typeof indexedDB === 'undefined') throw new StorageFailure('none');
   let isBlocked = false;
   const request = openDB<LidwrightDb>(DATABASE, VERSION, {

@@ -1,6 +1,6 @@
 import type { Bodies, Kind, Stored } from '../domain/box/records.ts';
-import { countUp, GREATEST, isOverfull } from '../domain/log/bounds.ts';
 import { canonical } from '../domain/log/canonical.ts';
+import { countUp, GREATEST_REV, isOverfull } from '../domain/log/count-up.ts';
 import type { SetUpEvent } from '../domain/setup/events.ts';
 import { StorageFailure } from './failure.ts';
 import type { PhotoBytes, Thumbnail } from './schema.ts';
@@ -94,7 +94,7 @@ export const changeRecord = <K extends Kind>(
         logId,
         kind,
         id,
-        rev: countUp(current?.rev ?? 0, GREATEST.rev),
+        rev: countUp(current?.rev ?? 0, GREATEST_REV),
         writer: author.writer,
         savedAt: author.now,
         body: change(current?.body ?? null),

@@ -1,4 +1,4 @@
-import { countUp } from '../log/bounds.ts';
+import { countUp } from '../log/count-up.ts';
 import type { Box, InSequence } from './records.ts';
 
 type Entries = Pick<Box, 'bore' | 'tenon' | 'setUps' | 'cuts' | 'trials' | 'seats'>;

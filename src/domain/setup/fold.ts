@@ -1,4 +1,4 @@
-import { GREATEST } from '../log/bounds.ts';
+import { GREATEST_COUNT } from '../log/count-up.ts';
 import type { Carried, EventRef, ForeignEvent, Part, SetUpEvent, Verdict } from './events.ts';
 import { isKnown } from './events.ts';
 import { type Movement, type Procedure, reopenedBy, type Step } from './procedure.ts';
@@ -166,7 +166,7 @@ export const foldRun = (events: readonly (SetUpEvent | ForeignEvent)[]): RunStat
     unplaced,
     stray,
     contested: sharesN(ordered),
-    readOnly: nextN > GREATEST.count || ordered.some((e) => !isKnown(e)),
+    readOnly: nextN > GREATEST_COUNT || ordered.some((e) => !isKnown(e)),
     nextN,
   };
 };

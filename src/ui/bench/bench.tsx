@@ -2,7 +2,7 @@ import './bench.css';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { ask } from '../../app/ask.ts';
-import { currentWithRuns } from '../../app/start-box.ts';
+import { currentWithRuns } from '../../app/current-box.ts';
 import { nextThing, STAGES, type Stage, stageStates } from '../../domain/box/stages.ts';
 import { ToothStrip } from '../drawings/tooth-strip.tsx';
 import { useLive } from '../parts/use-live.ts';

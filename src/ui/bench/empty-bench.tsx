@@ -1,11 +1,10 @@
-import { type BoxOnHand, newestBox } from '../../app/boxes.ts';
+import { newestBox } from '../../app/boxes.ts';
 import { DEMO_LOG, logId } from '../../app/session.ts';
-import { startBox } from '../../app/start-box.ts';
 import { LidOff } from '../drawings/lid-off.tsx';
 import { useAct } from '../parts/use-act.ts';
 import { useLive } from '../parts/use-live.ts';
 import { Lazy } from '../shell/lazy.tsx';
-import { go, goInstead } from '../shell/route.ts';
+import { go } from '../shell/route.ts';
 import { benchWords as words } from './words.ts';
 
 const newest = () => newestBox();
@@ -14,12 +13,6 @@ const newest = () => newestBox();
 export const EmptyBench = () => {
   const last = useLive(newest, ['box']).value;
 
-  // The plan, rig and procedure of the newest box; its sizes are measured again.
-  const repeat = useAct(async (id, { box }: BoxOnHand) => {
-    const saved = await startBox(id, box.plan, box, box.name);
-    if (saved) goInstead('bench', 'set-up-recess');
-    return saved;
-  });
   const demo = useAct(async () => (await import('../../app/demo.ts')).openDemo());
 
   return (
@@ -27,14 +20,7 @@ export const EmptyBench = () => {
       <h1>{words.nothingOnTheLathe}</h1>
       <LidOff />
       {last && <Lazy load={() => import('./later-offer.tsx')} props={{}} />}
-      {last && (
-        <>
-          <p>{words.lastWas(last.box.number, last.box.name)}</p>
-          <button type="button" class="main" disabled={repeat.busy} onClick={() => repeat.act(last)}>
-            {words.likeTheLast}
-          </button>
-        </>
-      )}
+      {last && <Lazy load={() => import('./repeat-last.tsx')} props={{ last }} />}
       <button type="button" class={last ? '' : 'main'} onClick={() => go('bench', 'new')}>
         {words.newBox}
       </button>

@@ -24,8 +24,6 @@ export const benchWords = {
   boxTitle: (number: number, name: string) => (name ? `Box ${number}: ${name}` : `Box ${number}`),
   another: 'Another box',
   nothingOnTheLathe: 'Nothing on the lathe.',
-  lastWas: (number: number, name: string) => `The last was box ${number}${name ? `, ${name}` : ''}.`,
-  likeTheLast: 'Like the last one',
   newBox: 'New box',
   demoOffer: 'Or look round first, in an invented workshop’s log of 120 boxes.',
   openDemo: 'Open the demo',

@@ -1,6 +1,7 @@
 import './findings.css';
 import { useEffect } from 'preact/hooks';
 import { cancelFindings, findings, findingsState, reckonFindings } from '../../app/findings.ts';
+import { isInMemory } from '../../app/start.ts';
 import { Lazy } from '../shell/lazy.tsx';
 import { hrefTo } from '../shell/route.ts';
 import { momentWords } from '../words/day.ts';
@@ -13,6 +14,13 @@ const Findings = () => {
     reckonFindings();
   }, [state]);
   const now = findings.value;
+  if (isInMemory.value)
+    return (
+      <main class="page findings">
+        <h1>{words.title}</h1>
+        <p>{words.inMemory}</p>
+      </main>
+    );
   return (
     <main class="page findings" aria-busy={now.is === 'asked' && now.share !== null}>
       <h1>{words.title}</h1>

@@ -22,6 +22,8 @@ export const findingsWords = {
   again: 'Read it now',
   failed: 'The findings could not be worked out. Your log is safe.',
   tryAgain: 'Try again',
+  inMemory:
+    'Not available here: findings are worked out from stored boxes, and this browser stores nothing. Import a backup in a browser that does.',
   none: 'No box has been tried yet. The first trial fit starts the findings; the Bench gives you sizes and advice from box one.',
   toBench: 'To the Bench',
   tomorrow: 'What to change tomorrow',

@@ -1,7 +1,7 @@
 import '../bench/plan/style.css';
 import './joint.css';
 import { type BoxOnHand, boxById, withRuns } from '../../app/boxes.ts';
-import { currentWithRuns } from '../../app/start-box.ts';
+import { currentWithRuns } from '../../app/current-box.ts';
 import { knownPair } from '../../domain/box/joint-under.ts';
 import type { RunState } from '../../domain/setup/fold.ts';
 import { NoPlan } from '../bench/plan/no-plan.tsx';

@@ -1,6 +1,7 @@
 import { late } from '../../app/ask.ts';
 import { failures } from '../../app/failure.ts';
 import { DEMO_LOG, logId } from '../../app/session.ts';
+import { isInMemory } from '../../app/start.ts';
 import { Bench } from '../bench/bench.tsx';
 import { SetUp } from '../set-up/set-up.tsx';
 import { DemoNote } from './demo-note.tsx';
@@ -55,7 +56,7 @@ const Place = ({ name, rest }: { name: string; rest: readonly string[] }) => {
 
 /** One place for what failed and what is waited for, above every screen; its words are no part of the first load. */
 const Notices = () =>
-  failures.value.length + late.value.length > 0 && (
+  (isInMemory.value || failures.value.length + late.value.length > 0) && (
     <div class="notices">
       <Lazy load={() => import('./notices.tsx')} props={{}} missing={shellWords.trouble} />
     </div>

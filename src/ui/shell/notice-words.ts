@@ -2,6 +2,8 @@ import type { Act, Cause } from '../../app/failure.ts';
 
 export const noticeWords = {
   dismiss: 'Close',
+  inMemory: 'This browser keeps nothing: what you enter is lost when you close it. Export before you do.',
+  export: 'Export',
   waiting: 'Reading your log takes longer than it should. Trying again.',
   stuck: 'Your log cannot be read.',
   reload: 'Reload',

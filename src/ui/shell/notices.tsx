@@ -1,7 +1,9 @@
 import './notices.css';
 import { late } from '../../app/ask.ts';
 import { dismiss, failures } from '../../app/failure.ts';
+import { isInMemory } from '../../app/start.ts';
 import { failureActs, failureCauses, noticeWords as words } from './notice-words.ts';
+import { hrefTo } from './route.ts';
 
 /** What failed and what is waited for: above every screen, as high as it needs to be, which `--notices` tells the others. */
 const Notices = () => {
@@ -16,6 +18,13 @@ const Notices = () => {
         document.documentElement.style.setProperty('--notices', `${element?.offsetHeight ?? 0}px`)
       }
     >
+      {isInMemory.value && (
+        <div class="failure" role="status">
+          <p>
+            {words.inMemory} <a href={hrefTo('shop', 'backups')}>{words.export}</a>
+          </p>
+        </div>
+      )}
       {failures.value.map(({ act, of, reason: why }) => (
         <div key={`${act} ${of}`} class="failure" role="alert">
           <p>

@@ -1,6 +1,6 @@
 import { changeBox } from '../../../app/boxes.ts';
+import { currentBox } from '../../../app/current-box.ts';
 import { allProcedures, copyProcedure } from '../../../app/procedures.ts';
-import { currentBox } from '../../../app/start-box.ts';
 import type { Procedure } from '../../../domain/setup/procedure.ts';
 import { useAct } from '../../parts/use-act.ts';
 import { useLive } from '../../parts/use-live.ts';
