@@ -31,8 +31,6 @@ const STILL_TO_REWRITE: readonly string[] = [
   'src/ui/bench/plan/form-words.ts',
   'src/ui/bench/plan/words.ts',
   'src/ui/bench/seat/words.ts',
-  'src/ui/bench/trial/advice-words.ts',
-  'src/ui/bench/trial/words.ts',
   'src/ui/bench/words.ts',
   'src/ui/set-up/words.ts',
   'src/ui/shell/words.ts',

@@ -34,9 +34,15 @@ const weighedList = (paths: readonly string[]): string =>
     .map(([bytes, path]) => `${bytes} ${path || 'index.html'}`)
     .join('\n');
 
+/** Every file asked for by or for a worker, so that what such a file imports counts as the worker's too. */
+const workerFiles = new Set<string>();
+
 const onRequest = ({ url = '', headers }: IncomingMessage): void => {
-  const isWorkers = headers['sec-fetch-dest'] === 'worker' || /\.js$/.test(headers.referer ?? '');
-  (isWorkers ? askedForWorkers : asked).push(url.slice(1));
+  const path = url.slice(1);
+  const from = headers.referer ? new URL(headers.referer).pathname.slice(1) : '';
+  const isWorkers = headers['sec-fetch-dest'] === 'worker' || workerFiles.has(from);
+  if (isWorkers) workerFiles.add(path);
+  (isWorkers ? askedForWorkers : asked).push(path);
 };
 
 beforeAll(async () => {

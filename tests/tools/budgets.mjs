@@ -8,8 +8,8 @@ export const BUDGETS = {
   /** HTML, CSS and JavaScript, cold, until the first tick is durable. */
   firstTick: 45_000,
   fonts: 26_000,
-  /** Everything the service worker keeps. */
-  precached: 355_000,
+  /** Everything the service worker keeps. The design asks for 350,000; the diagnosis with its screens has brought it above that. */
+  precached: 354_000,
   /** What opening one place asks for besides, its worker apart. */
   place: 20_000,
   /** A worker with all it imports. */
