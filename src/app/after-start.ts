@@ -1,3 +1,4 @@
+import { countAsOpen } from '../platform/busy.ts';
 import { watchForUpdates } from './updates.ts';
 import { readUsualTimes } from './usual-times.ts';
 
@@ -9,6 +10,7 @@ const HOUSEKEEPING_MS = 10_000;
 
 /** What can wait until the first screen stands: updates, the user's usual times, housekeeping. Never fails the app. */
 export const afterStart = async (): Promise<void> => {
+  countAsOpen();
   await new Promise((resolve) => setTimeout(resolve, FIRST_TAP_MS));
   await watchForUpdates().catch(() => {});
   await readUsualTimes().catch(() => {});

@@ -1,5 +1,5 @@
 import type { Workbox } from 'workbox-window';
-import { countAsOpen, whenAlone } from './busy.ts';
+import { whenAlone } from './busy.ts';
 
 /** `absent`: no service worker here (plain http or private mode), so no offline start. */
 export type Offline = 'ready' | 'absent' | 'failed';
@@ -25,7 +25,6 @@ const NONE: Omit<Updates, 'offline'> = { look: async () => {}, take: async () =>
  * been closed. Call it after the first load.
  */
 export const followUpdates = async (onOffer: (offered: boolean) => void): Promise<Updates> => {
-  countAsOpen();
   if (!('serviceWorker' in navigator)) return { offline: 'absent', ...NONE };
   const { Workbox } = await import('workbox-window');
   const worker = new Workbox('./sw.js');

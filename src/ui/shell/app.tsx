@@ -7,7 +7,7 @@ import { SetUp } from '../set-up/set-up.tsx';
 import { DemoNote } from './demo-note.tsx';
 import { Lazy } from './lazy.tsx';
 import { PlacesBar } from './places-bar.tsx';
-import { route } from './route.ts';
+import { isWhole, route } from './route.ts';
 import { UpdateNote } from './update-note.tsx';
 import { shellWords } from './words.ts';
 
@@ -27,7 +27,7 @@ export const App = () => {
       {logId.value === DEMO_LOG && <DemoNote />}
       <UpdateNote />
       <Place name={place} rest={rest} />
-      <PlacesBar place={place} />
+      {!isWhole.value && <PlacesBar place={place} />}
     </>
   );
 };

@@ -3,6 +3,9 @@ import { signal } from '@preact/signals';
 /** Where the user is: the parts of the hash after '#/'. "#/boxes/abc" is ['boxes', 'abc']. */
 export const route = signal<readonly string[]>(parse(location.hash));
 
+/** A screen that takes the whole glass, without the bar of places. */
+export const isWhole = signal(false);
+
 function parse(hash: string): readonly string[] {
   const parts = hash
     .replace(/^#\/?/, '')

@@ -1,6 +1,7 @@
 import '../dock.css';
 import './style.css';
 import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import { settings } from '../../../app/session.ts';
 import { RIGHT, recordMoves, recordTrial, takeBackTrial } from '../../../app/trials.ts';
 import { depthReached } from '../../../domain/box/cuts.ts';
@@ -8,7 +9,7 @@ import { openTrial } from '../../../domain/box/open-trial.ts';
 import type { Trial } from '../../../domain/box/records.ts';
 import { useAct } from '../../parts/use-act.ts';
 import { Lazy } from '../../shell/lazy.tsx';
-import { goInstead, hrefTo } from '../../shell/route.ts';
+import { goInstead, hrefTo, isWhole } from '../../shell/route.ts';
 import type { StageProps } from '../stage-props.ts';
 import { EarlierTries, TakeBack } from './earlier-tries.tsx';
 import { TrialForm } from './form.tsx';
@@ -24,6 +25,12 @@ const TrialStage = ({ onHand }: StageProps) => {
   const open = openTrial(box);
   const shown = open && open.id !== doneWith.value ? open : null;
   const wasRight = box.trials.some((trial) => trial.right);
+  useEffect(() => {
+    isWhole.value = over.value !== 'list';
+    return () => {
+      isWhole.value = false;
+    };
+  }, [over.value]);
 
   if (over.value === 'list') return <Record {...{ id, box }} onBack={() => (over.value = null)} />;
   if (shown && over.value !== 'change')
