@@ -83,7 +83,9 @@ const faultsAcross = () =>
     for (const field of document.querySelectorAll('input, select, textarea')) {
       const rect = field.getBoundingClientRect();
       if (rect.right > width + 1 || rect.left < -1)
-        faults.push(`${field.tagName} ${field.id} runs off the glass`);
+        faults.push(
+          `${field.tagName} ${field.id} ${field.closest('label')?.textContent ?? ''} runs off the glass, ${Math.round(rect.left)} to ${Math.round(rect.right)}`,
+        );
     }
     return [...new Set(faults)];
   });

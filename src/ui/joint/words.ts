@@ -116,7 +116,7 @@ export const jointWords = {
   moistureSays: (points: number, inLine: string, crossed: string) =>
     points === 0
       ? 'as cut'
-      : `${Math.abs(points)} ${Math.abs(points) === 1 ? 'point' : 'points'} ${points > 0 ? 'damper' : 'drier'}: ${inLine} in line, ${crossed} at 90°`,
+      : `${Math.abs(points)} ${points > 0 ? 'damper' : 'drier'}: ${inLine}, at 90° ${crossed}`,
   upright: 'square',
   scale: 'Drawn',
   fitWidth: 'To fit',
