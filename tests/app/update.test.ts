@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { takeUpdate, updateOffered, watchForUpdates } from '../../src/app/updates.ts';
+import { countAsOpen } from '../../src/platform/busy.ts';
 
 /** The service worker that waits; `controls` is how it takes over. */
 const { controls, Workbox } = vi.hoisted(() => {
@@ -47,6 +48,7 @@ beforeEach(async () => {
   reload.mockReset();
   vi.stubGlobal('navigator', { serviceWorker: {}, locks });
   vi.stubGlobal('location', { reload });
+  countAsOpen();
   await watchForUpdates();
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
 });
