@@ -1,4 +1,4 @@
-import type { Rig, Trial } from '../domain/box/records.ts';
+import type { Trial } from '../domain/box/records.ts';
 import type { Diagnosis } from '../domain/diagnosis/diagnosis.ts';
 import { diagnosisView } from '../domain/diagnosis/diagnosis-view.ts';
 import type { DiagnosisView } from '../domain/diagnosis/view.ts';
@@ -14,8 +14,6 @@ interface ToDiagnose {
   readonly trial: Trial;
   readonly view: DiagnosisView;
   readonly sentenceOf: (step: string) => string;
-  /** Which way the dial goes deeper in the recess, against the tenon; null where the rig does not say. */
-  readonly recessDial: Rig['recessDial'];
 }
 
 /** What is likely wrong with a box at a trial: the same for the Bench and for the box's page. */
@@ -51,7 +49,6 @@ export const toDiagnose = async (boxId: string, trialId: string): Promise<Result
     trial,
     view,
     sentenceOf: (step) => sentences.get(step) ?? step,
-    recessDial: calculated.value.given.rig.recessDial,
   });
 };
 

@@ -117,7 +117,6 @@ export const adviceWords = {
   nextMove: 'Next move',
   moveOf: (at: number, of: number) => `${at} of ${of}`,
   dialTo: 'Dial to',
-  way: { clockwise: 'clockwise', anticlockwise: 'anticlockwise' },
   setUpFirst: 'Set up and pick up the thread first',
   why: (cause: string, evidence: readonly string[]) =>
     `Why: ${cause.charAt(0).toLowerCase()}${cause.slice(1)}${evidence.length > 0 ? ` (${evidence.join('; ')})` : ''}.`,

@@ -34,8 +34,8 @@ export const MoveBlock = ({ move, found }: { move: AdvisedMove; found: Diagnosed
   );
 };
 
-/** The dial where the cut stops: from touch-off, what was cut and the move together. */
-const MoveDial = ({ move, found: { view, recessDial } }: { move: AdvisedMove; found: Diagnosed }) => {
+/** The dial where the cut stops: from touch-off, what was cut and the move together. No rig says which way its dial turns to go deeper, so none is drawn. */
+const MoveDial = ({ move, found: { view } }: { move: AdvisedMove; found: Diagnosed }) => {
   const { dial } = view.bench;
   const part = move.part ?? 'tenon';
   if (!dial || move.kind !== 'deepen') return null;
@@ -45,14 +45,11 @@ const MoveDial = ({ move, found: { view, recessDial } }: { move: AdvisedMove; fo
     ...(marksPerTurn === null ? {} : { marksPerTurn }),
   });
   if (!target.ok) return null;
-  const way =
-    part === 'tenon' || recessDial === 'same' ? 'clockwise' : recessDial === 'other' ? 'anticlockwise' : null;
   return (
     <>
-      <DialFace marks={marksPerTurn} at={target.value.marks ?? 0} way={way} />
+      <DialFace marks={marksPerTurn} at={target.value.marks ?? 0} way={null} />
       <p class="dial-to">
         {words.dialTo} <b>{dialTargetWords(target.value)}</b>
-        {way && `, ${words.way[way]}`}
       </p>
     </>
   );
