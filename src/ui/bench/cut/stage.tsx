@@ -2,6 +2,7 @@ import './style.css';
 import { settings } from '../../../app/session.ts';
 import { type CalculatedBox, calculate } from '../../../domain/box/calculate.ts';
 import { depthReached, nextPass } from '../../../domain/box/cuts.ts';
+import { onJig, settingHolds } from '../../../domain/box/on-jig.ts';
 import { passesOf } from '../../../domain/box/pair.ts';
 import { isReady, latestRun, type Stage } from '../../../domain/box/stages.ts';
 import type { Part } from '../../../domain/setup/events.ts';
@@ -43,7 +44,9 @@ const CutStage = ({ onHand, runs, stage }: StageProps & { readonly stage: Stage 
   const [, , again, by] = route.value;
   // A groove from an earlier set-up, picked up again: what is cut now is a correction.
   const reached = depthReached(box, part);
-  if (reached && (again === 'again' || (run.groove && run.closed === null)))
+  const isPickedUp = run.groove && run.closed === null;
+  const mayCutAgain = again === 'again' && onJig(box, runs) === part && settingHolds(box, runs);
+  if (reached && (mayCutAgain || isPickedUp))
     return <CutAgain {...shared} dial={calculated.value.input.dial} by={Number(by) || 0} />;
   const next = nextPass(passes.value, reached);
   if (run.closed === null && next)
